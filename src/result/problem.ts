@@ -1,0 +1,101 @@
+import type { ReferenceKey } from '../references/references.js';
+
+/** Where a fault lies: an argument by its name in the contract, or the n-th row of the range given. */
+export type Place = { readonly field: string } | { readonly row: number };
+
+/**
+ * Why there is no answer. A code is never renamed or reused; src/text/message.ts puts each into a sentence.
+ * `given` is the cell as `shown` repeats it.
+ */
+export type Problem =
+  // One value
+  | { readonly code: 'blank'; readonly at: Place; readonly kind: ValueKind }
+  | { readonly code: 'blank-level'; readonly field: string }
+  | { readonly code: 'error-cell'; readonly at: Place; readonly given: string }
+  | { readonly code: 'many-cells'; readonly field: string; readonly cells: number }
+  | { readonly code: 'not-a-value'; readonly at: Place; readonly given: string; readonly kind: ValueKind }
+  | { readonly code: 'unknown-unit'; readonly at: Place; readonly given: string; readonly known: string }
+  | { readonly code: 'three-digits-after-comma'; readonly at: Place; readonly given: string }
+  | { readonly code: 'out-of-limits'; readonly at: Place; readonly given: string; readonly limits: Limits; readonly unit: string }
+  | { readonly code: 'not-whole'; readonly field: string; readonly given: string }
+  | { readonly code: 'not-a-choice'; readonly field: string; readonly given: string; readonly choices: readonly string[] }
+  | { readonly code: 'share-of-volume'; readonly field: string; readonly given: string }
+  | { readonly code: 'share-without-volume'; readonly field: string; readonly given: string }
+  // Readings and times
+  | { readonly code: 'not-a-reading'; readonly at: Place; readonly given: string }
+  | { readonly code: 'reading-too-high'; readonly at: Place; readonly given: string; readonly bare: boolean }
+  | { readonly code: 'reading-negative'; readonly at: Place; readonly given: string }
+  | { readonly code: 'bound-not-a-level'; readonly field: string; readonly given: string }
+  | { readonly code: 'not-a-time'; readonly at: Place; readonly given: string }
+  | { readonly code: 'time-with-zone'; readonly at: Place; readonly given: string }
+  | { readonly code: 'time-without-date'; readonly at: Place; readonly given: string }
+  | { readonly code: 'not-a-time-of-day'; readonly at: Place; readonly given: string }
+  | { readonly code: 'two-times-of-day'; readonly row: number; readonly given: string }
+  | { readonly code: 'reading-without-time'; readonly row: number; readonly given: string }
+  | { readonly code: 'zero-or-untested'; readonly row: number }
+  // Ranges and bands
+  | { readonly code: 'not-a-line'; readonly field: string; readonly rows: number; readonly columns: number }
+  | { readonly code: 'unequal-ranges'; readonly first: string; readonly firstCells: number; readonly second: string; readonly secondCells: number }
+  | { readonly code: 'not-a-form'; readonly field: string; readonly given: string }
+  | { readonly code: 'form-unclear'; readonly field: string; readonly given: string }
+  | { readonly code: 'band-upside-down'; readonly low: string; readonly high: string }
+  | { readonly code: 'band-cells'; readonly rows: number; readonly columns: number }
+  // Water and dose
+  | { readonly code: 'no-water-left'; readonly litres: number }
+  | { readonly code: 'more-than'; readonly field: string; readonly given: string; readonly limitField: string; readonly limit: string; readonly unit: string }
+  | { readonly code: 'rise-too-small'; readonly rise: number; readonly needed: number }
+  | { readonly code: 'strength-unlikely'; readonly strength: number }
+  | { readonly code: 'lowering-by-dose'; readonly wanted: number; readonly level: number }
+  | { readonly code: 'above-band'; readonly wanted: number; readonly band: string; readonly low: number; readonly high: number }
+  | { readonly code: 'raising-by-change'; readonly wanted: number; readonly level: number }
+  | { readonly code: 'not-above-replacement'; readonly wanted: number; readonly replacement: number }
+  | { readonly code: 'dose-step-zero'; readonly total: number; readonly doses: number; readonly smallest: number }
+  | { readonly code: 'doses-past-a-day'; readonly doses: number; readonly hoursBetween: number }
+  // The hold
+  | { readonly code: 'no-reading' }
+  | { readonly code: 'no-hold'; readonly level: string; readonly when: string; readonly row: number; readonly low: number; readonly confirming: boolean }
+  // Formulas with a stated range
+  | {
+      readonly code: 'outside-validity';
+      readonly field: string;
+      readonly given: number;
+      readonly min: number;
+      readonly max: number;
+      readonly unit: string;
+      readonly source: ReferenceKey;
+    }
+  // The answer itself
+  | { readonly code: 'answer-too-large' }
+  | { readonly code: 'table-too-large'; readonly rows: number };
+
+/** What a value should have been, for the sentence that says what to write. */
+export type ValueKind =
+  | 'litres'
+  | 'millilitres'
+  | 'centimetres'
+  | 'level'
+  | 'strength'
+  | 'salinity'
+  | 'hours'
+  | 'days'
+  | 'grams'
+  | 'celsius'
+  | 'plain'
+  | 'percent'
+  | 'change'
+  | 'choice'
+  | 'text'
+  | 'time'
+  | 'band'
+  | 'reading';
+
+/** `above` excludes the limit itself, `min` and `max` include it. */
+export interface Limits {
+  readonly above?: number;
+  readonly min?: number;
+  readonly below?: number;
+  readonly max?: number;
+}
+
+/** Codes that mean "nothing to answer yet" (#N/A); every other one means a bad argument (#VALUE!). */
+export const notYet = ['blank-level', 'zero-or-untested', 'rise-too-small', 'no-reading', 'no-hold'] as const satisfies readonly Problem['code'][];

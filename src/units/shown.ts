@@ -1,0 +1,27 @@
+import type { Cell } from './cell.js';
+
+const longest = 40;
+
+/** The cell as a message repeats it: text in quotes and cut at 40 characters, numbers without binary noise. */
+export function shown(cell: Cell): string {
+  if (cell === null) return 'blank';
+  if (typeof cell === 'number') return shownNumber(cell);
+  if (typeof cell === 'boolean') return cell ? 'TRUE' : 'FALSE';
+  if (typeof cell === 'string') return `"${cut(oneLine(cell))}"`;
+  if ('error' in cell) return `the error ${cut(cell.error)}`;
+  return `${cell.cells} cells`;
+}
+
+/** A number to ten significant digits, trailing zeros dropped. */
+export function shownNumber(x: number): string {
+  return String(Number(x.toPrecision(10)));
+}
+
+function oneLine(text: string): string {
+  return text.replace(/[\s\p{Cc}\p{Cf}]+/gu, ' ').trim();
+}
+
+function cut(text: string): string {
+  const letters = Array.from(text);
+  return letters.length <= longest ? text : `${letters.slice(0, longest - 1).join('')}…`;
+}
