@@ -16,9 +16,20 @@ export type Problem =
   | { readonly code: 'not-a-value'; readonly at: Place; readonly given: string; readonly kind: ValueKind }
   | { readonly code: 'unknown-unit'; readonly at: Place; readonly given: string; readonly known: string }
   | { readonly code: 'three-digits-after-comma'; readonly at: Place; readonly given: string }
-  | { readonly code: 'out-of-limits'; readonly at: Place; readonly given: string; readonly limits: Limits; readonly unit: string }
+  | {
+      readonly code: 'out-of-limits';
+      readonly at: Place;
+      readonly given: string;
+      readonly limits: Limits;
+      readonly unit: string;
+    }
   | { readonly code: 'not-whole'; readonly field: string; readonly given: string }
-  | { readonly code: 'not-a-choice'; readonly field: string; readonly given: string; readonly choices: readonly string[] }
+  | {
+      readonly code: 'not-a-choice';
+      readonly field: string;
+      readonly given: string;
+      readonly choices: readonly string[];
+    }
   | { readonly code: 'share-of-volume'; readonly field: string; readonly given: string }
   | { readonly code: 'share-without-volume'; readonly field: string; readonly given: string }
   // Readings and times
@@ -32,28 +43,68 @@ export type Problem =
   | { readonly code: 'not-a-time-of-day'; readonly at: Place; readonly given: string }
   | { readonly code: 'two-times-of-day'; readonly row: number; readonly given: string }
   | { readonly code: 'reading-without-time'; readonly row: number; readonly given: string }
+  | { readonly code: 'text-without-time'; readonly row: number; readonly given: string }
   | { readonly code: 'zero-or-untested'; readonly row: number }
   // Ranges and bands
   | { readonly code: 'not-a-line'; readonly field: string; readonly rows: number; readonly columns: number }
-  | { readonly code: 'unequal-ranges'; readonly first: string; readonly firstCells: number; readonly second: string; readonly secondCells: number }
+  | {
+      readonly code: 'unequal-ranges';
+      readonly first: string;
+      readonly firstCells: number;
+      readonly second: string;
+      readonly secondCells: number;
+    }
   | { readonly code: 'not-a-form'; readonly field: string; readonly given: string }
   | { readonly code: 'form-unclear'; readonly field: string; readonly given: string }
   | { readonly code: 'band-upside-down'; readonly low: string; readonly high: string }
   | { readonly code: 'band-cells'; readonly rows: number; readonly columns: number }
   // Water and dose
   | { readonly code: 'no-water-left'; readonly litres: number }
-  | { readonly code: 'more-than'; readonly field: string; readonly given: string; readonly limitField: string; readonly limit: string; readonly unit: string }
+  | {
+      readonly code: 'more-than';
+      readonly field: string;
+      readonly given: string;
+      readonly limitField: string;
+      readonly limit: string;
+      readonly unit: string;
+    }
+  | {
+      readonly code: 'not-below';
+      readonly field: string;
+      readonly given: string;
+      readonly limitField: string;
+      readonly limit: string;
+      readonly unit: string;
+    }
   | { readonly code: 'rise-too-small'; readonly rise: number; readonly needed: number }
   | { readonly code: 'strength-unlikely'; readonly strength: number }
   | { readonly code: 'lowering-by-dose'; readonly wanted: number; readonly level: number }
-  | { readonly code: 'above-band'; readonly wanted: number; readonly band: string; readonly low: number; readonly high: number }
+  | {
+      readonly code: 'above-band';
+      readonly wanted: number;
+      readonly band: string;
+      readonly low: number;
+      readonly high: number;
+    }
   | { readonly code: 'raising-by-change'; readonly wanted: number; readonly level: number }
   | { readonly code: 'not-above-replacement'; readonly wanted: number; readonly replacement: number }
   | { readonly code: 'dose-step-zero'; readonly total: number; readonly doses: number; readonly smallest: number }
   | { readonly code: 'doses-past-a-day'; readonly doses: number; readonly hoursBetween: number }
+  // The loss of copper
+  | { readonly code: 'not-one-level'; readonly row: number; readonly given: string }
+  | { readonly code: 'rise-not-below-reading'; readonly row: number; readonly rise: number; readonly level: number }
+  | { readonly code: 'rise-without-time'; readonly row: number; readonly given: string }
+  | { readonly code: 'readings-too-close'; readonly hours: number }
   // The hold
   | { readonly code: 'no-reading' }
-  | { readonly code: 'no-hold'; readonly level: string; readonly when: string; readonly row: number; readonly low: number; readonly confirming: boolean }
+  | {
+      readonly code: 'no-hold';
+      readonly level: string;
+      readonly when: string;
+      readonly row: number;
+      readonly low: number;
+      readonly confirming: boolean;
+    }
   // Formulas with a stated range
   | {
       readonly code: 'outside-validity';
@@ -85,6 +136,8 @@ export type ValueKind =
   | 'change'
   | 'choice'
   | 'text'
+  | 'fish'
+  | 'condition'
   | 'time'
   | 'band'
   | 'reading';
@@ -98,4 +151,16 @@ export interface Limits {
 }
 
 /** Codes that mean "nothing to answer yet" (#N/A); every other one means a bad argument (#VALUE!). */
-export const notYet = ['blank-level', 'zero-or-untested', 'rise-too-small', 'no-reading', 'no-hold'] as const satisfies readonly Problem['code'][];
+export const notYet = [
+  'blank-level',
+  'zero-or-untested',
+  'rise-too-small',
+  'readings-too-close',
+  'no-reading',
+  'no-hold',
+] as const satisfies readonly Problem['code'][];
+
+export function isNotYet(problem: Problem): boolean {
+  const codes: readonly string[] = notYet;
+  return codes.includes(problem.code);
+}

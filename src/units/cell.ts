@@ -12,6 +12,6 @@ export interface CellBlock {
 export type Cell = number | string | boolean | null | CellError | CellBlock;
 
 /** Empty, or nothing but spaces. */
-export function isBlank(cell: Cell): cell is null | string {
+export function isBlank(cell: Cell): boolean {
   return cell === null || (typeof cell === 'string' && cell.trim() === '');
 }

@@ -8,7 +8,7 @@ import { dimensions, unitKey, type Dimension, type DimensionName } from './unitT
 /** A cell as a number in the unit of its dimension. There is no default for a unit that is not in the table. */
 export function parseQuantity(cell: Cell, dimension: DimensionName, at: Place): Result<number, Problem> {
   if (typeof cell === 'number' && Number.isFinite(cell)) return ok(cell);
-  if (isBlank(cell)) return refuse({ code: 'blank', at, kind: dimension });
+  if (cell === null || isBlank(cell)) return refuse({ code: 'blank', at, kind: dimension });
   if (typeof cell === 'object') return refuse(misplaced(cell, at));
   if (typeof cell !== 'string') return refuse({ code: 'not-a-value', at, given: shown(cell), kind: dimension });
   return parseText(cell, dimension, at);

@@ -12,6 +12,7 @@ export type CopperMgPerLitre = Quantity<'mg Cu/L'>;
 export type CopperMgPerMl = Quantity<'mg Cu/mL'>;
 export type CopperMilligrams = Quantity<'mg Cu'>;
 export type SaltGrams = Quantity<'g salt'>;
+export type GramsPerMole = Quantity<'g/mol'>;
 /** Days of the wall clock since the sheet's day 0; a day has 24 hours, there is no zone. */
 export type SerialDay = Quantity<'serial day'>;
 export type Days = Quantity<'days'>;
@@ -24,9 +25,14 @@ export type PracticalSalinity = Quantity<'PSS-78'>;
 export type Fraction = Quantity<'1'>;
 export type AmmoniaMgPerLitre = Quantity<'mg NH3/L'>;
 export type AmmoniaNitrogenMgPerLitre = Quantity<'mg N/L'>;
+/** Total ammonia in a basis that is said beside it. */
+export type TotalAmmoniaMgPerLitre = Quantity<'mg/L, as N or as NH3'>;
 export type PhNbs = Quantity<'pH, NBS'>;
 export type KilogramsPerCubicMetre = Quantity<'kg/m3'>;
 export type SpecificGravity = Quantity<'specific gravity'>;
+/** Negative decimal logarithm of the dissociation constant of ammonium, at the water's own temperature and salinity. */
+export type AmmoniumPka = Quantity<'pKa'>;
+export type IonicStrength = Quantity<'mol/kg'>;
 
 export const litres = (x: number): Litres => x as Litres;
 export const millilitres = (x: number): Millilitres => x as Millilitres;
@@ -35,6 +41,7 @@ export const copperMgPerLitre = (x: number): CopperMgPerLitre => x as CopperMgPe
 export const copperMgPerMl = (x: number): CopperMgPerMl => x as CopperMgPerMl;
 export const copperMilligrams = (x: number): CopperMilligrams => x as CopperMilligrams;
 export const saltGrams = (x: number): SaltGrams => x as SaltGrams;
+export const gramsPerMole = (x: number): GramsPerMole => x as GramsPerMole;
 export const serialDay = (x: number): SerialDay => x as SerialDay;
 export const days = (x: number): Days => x as Days;
 export const hours = (x: number): Hours => x as Hours;
@@ -44,9 +51,12 @@ export const practicalSalinity = (x: number): PracticalSalinity => x as Practica
 export const fraction = (x: number): Fraction => x as Fraction;
 export const ammoniaMgPerLitre = (x: number): AmmoniaMgPerLitre => x as AmmoniaMgPerLitre;
 export const ammoniaNitrogenMgPerLitre = (x: number): AmmoniaNitrogenMgPerLitre => x as AmmoniaNitrogenMgPerLitre;
+export const totalAmmoniaMgPerLitre = (x: number): TotalAmmoniaMgPerLitre => x as TotalAmmoniaMgPerLitre;
 export const phNbs = (x: number): PhNbs => x as PhNbs;
 export const kilogramsPerCubicMetre = (x: number): KilogramsPerCubicMetre => x as KilogramsPerCubicMetre;
 export const specificGravity = (x: number): SpecificGravity => x as SpecificGravity;
+export const ammoniumPka = (x: number): AmmoniumPka => x as AmmoniumPka;
+export const ionicStrength = (x: number): IonicStrength => x as IonicStrength;
 
 /** Hours in a day: the wall clock of a sheet knows no summer time. */
 export const hoursPerDay = 24;

@@ -11,14 +11,43 @@ type Factors = Readonly<Record<string, number>>;
 
 // NIST Handbook 44, appendix C: the US gallon is 231 cubic inches of 2.54 cm each, exactly; UK Weights and Measures Act 1985: the imperial gallon.
 const litresPer: Factors = {
-  l: 1, litre: 1, litres: 1, liter: 1, liters: 1, ltr: 1,
-  ml: 1e-3, cc: 1e-3, millilitre: 1e-3, millilitres: 1e-3, milliliter: 1e-3, milliliters: 1e-3,
-  gal: 3.785411784, gallon: 3.785411784, gallons: 3.785411784, usgal: 3.785411784, usgallon: 3.785411784, usgallons: 3.785411784,
-  impgal: 4.54609, impgallon: 4.54609, impgallons: 4.54609, imperialgallon: 4.54609, imperialgallons: 4.54609,
-  tsp: 3.785411784 / 768, tbsp: 3.785411784 / 256, floz: 3.785411784 / 128,
+  l: 1,
+  litre: 1,
+  litres: 1,
+  liter: 1,
+  liters: 1,
+  ltr: 1,
+  ml: 1e-3,
+  cc: 1e-3,
+  millilitre: 1e-3,
+  millilitres: 1e-3,
+  milliliter: 1e-3,
+  milliliters: 1e-3,
+  gal: 3.785411784,
+  gallon: 3.785411784,
+  gallons: 3.785411784,
+  usgal: 3.785411784,
+  usgallon: 3.785411784,
+  usgallons: 3.785411784,
+  impgal: 4.54609,
+  impgallon: 4.54609,
+  impgallons: 4.54609,
+  imperialgallon: 4.54609,
+  imperialgallons: 4.54609,
+  tsp: 3.785411784 / 768,
+  tbsp: 3.785411784 / 256,
+  floz: 3.785411784 / 128,
 };
 const centimetresPer: Factors = {
-  cm: 1, mm: 0.1, m: 100, in: 2.54, inch: 2.54, inches: 2.54, ft: 30.48, foot: 30.48, feet: 30.48,
+  cm: 1,
+  mm: 0.1,
+  m: 100,
+  in: 2.54,
+  inch: 2.54,
+  inches: 2.54,
+  ft: 30.48,
+  foot: 30.48,
+  feet: 30.48,
 };
 const milligramsPerLitrePer: Factors = { 'mg/l': 1, ppm: 1, 'ug/l': 1e-3, ppb: 1e-3 };
 const milligramsPerMlPer: Factors = { 'mg/ml': 1, 'g/l': 1 };
@@ -54,7 +83,10 @@ export function unitKey(text: string): string {
     .toLowerCase()
     .replace(/[µμ]/g, 'u')
     .replace(/[\s.°º]/g, '');
-  return key.replace(/^ukgal/, 'impgal').replace(/^gal(?:lons?)?\(us\)$/, 'gal').replace(/^gal(?:lons?)?\(?imp\)?$/, 'impgal');
+  return key
+    .replace(/^ukgal/, 'impgal')
+    .replace(/^gal(?:lons?)?\(us\)$/, 'gal')
+    .replace(/^gal(?:lons?)?\(?imp\)?$/, 'impgal');
 }
 
 function scaled(factors: Factors, by: number): Record<string, (x: number) => number> {

@@ -1,0 +1,103 @@
+import js from '@eslint/js';
+import tseslint from 'typescript-eslint';
+
+/** Data tables, whose length is that of their subject. */
+const tables = [
+  'src/references/*.ts',
+  'src/result/problem.ts',
+  'src/text/message.ts',
+  'src/units/{quantity,unitTable}.ts',
+];
+
+const engine = { files: ['src/**/*.ts'], ignores: ['src/shell/**'] };
+
+const verbs = {
+  selector: 'FunctionDeclaration[id.name=/^(get|calculate|compute)[A-Z]/]',
+  message: 'A function is named for the quantity it gives.',
+};
+const casts = {
+  selector: 'TSAsExpression:not([typeAnnotation.typeName.name="const"])',
+  message: 'Casts stand in src/units alone.',
+};
+const setAside = {
+  selector: 'MemberExpression[object.name=/^(it|test|describe)$/][property.name=/^(only|skip|todo|failing)$/]',
+  message: 'No test is set aside.',
+};
+
+export default tseslint.config(
+  { ignores: ['dist/', 'node_modules/', 'coverage/'] },
+  js.configs.recommended,
+  {
+    files: ['**/*.{js,cjs}'],
+    languageOptions: {
+      sourceType: 'commonjs',
+      globals: {
+        require: 'readonly',
+        module: 'writable',
+        process: 'readonly',
+        __dirname: 'readonly',
+        Buffer: 'readonly',
+      },
+    },
+  },
+  {
+    files: ['**/*.ts'],
+    extends: [tseslint.configs.strict],
+    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
+    rules: {
+      eqeqeq: ['error', 'always'],
+      'no-restricted-syntax': ['error', verbs],
+      '@typescript-eslint/consistent-type-imports': 'error',
+      '@typescript-eslint/switch-exhaustiveness-check': [
+        'error',
+        {
+          allowDefaultCaseForExhaustiveSwitch: false,
+          considerDefaultExhaustiveForUnions: false,
+          requireDefaultForNonUnion: false,
+        },
+      ],
+      '@typescript-eslint/no-floating-promises': 'error',
+      '@typescript-eslint/await-thenable': 'error',
+      '@typescript-eslint/no-unnecessary-type-assertion': 'error',
+      '@typescript-eslint/restrict-plus-operands': 'error',
+      '@typescript-eslint/explicit-module-boundary-types': 'error',
+    },
+  },
+  {
+    files: ['src/**/*.ts', 'functions/**/*.ts'],
+    rules: {
+      'max-lines': ['error', { max: 150 }],
+      'max-lines-per-function': ['error', { max: 40 }],
+    },
+  },
+  {
+    ...engine,
+    rules: {
+      'no-restricted-syntax': ['error', verbs, casts],
+      'no-console': 'error',
+      'no-restricted-globals': ['error', 'Date', 'process', 'performance', 'window', 'document', 'fetch', 'setTimeout'],
+      'no-restricted-properties': [
+        'error',
+        { object: 'Math', property: 'random', message: 'The engine draws no numbers.' },
+      ],
+    },
+  },
+  { files: ['src/units/**/*.ts'], rules: { 'no-restricted-syntax': ['error', verbs] } },
+  { files: tables, rules: { 'max-lines': 'off' } },
+  {
+    // A cell holds anything, and the metadata generator reads only literal types.
+    files: ['functions/**/*.ts'],
+    rules: {
+      '@typescript-eslint/no-explicit-any': 'off',
+      'max-lines': ['error', { max: 150, skipComments: true }],
+    },
+  },
+  {
+    files: ['test/**/*.ts'],
+    rules: {
+      'no-restricted-syntax': ['error', setAside],
+      '@typescript-eslint/no-non-null-assertion': 'off',
+      '@typescript-eslint/explicit-module-boundary-types': 'off',
+    },
+  },
+);

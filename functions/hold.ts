@@ -1,0 +1,166 @@
+import {
+  formBand,
+  formIn,
+  holdDays,
+  holdEnds,
+  holdRows,
+  holdRowsTable,
+  holdSpans,
+  holdsTable,
+  holdStart,
+  ok,
+} from '../src/index.js';
+import { numberAnswer, pairAnswer, tableAnswer } from './answer.js';
+import { cellOf } from './cellOf.js';
+import { holdQuestion } from './holdQuestion.js';
+
+/**
+ * Low and high limit of the therapeutic band of a copper form, side by side. Fish die inside the band too; a veterinarian decides.
+ * @customfunction BAND
+ * @param form "sulfate", "amine" or "chelated".
+ * @returns Low and high limit. [mg/L]
+ */
+export function bandCell(form: any): number[][] {
+  const band = formIn(cellOf(form))('form');
+  return pairAnswer(band.ok ? ok([formBand(band.value).low, formBand(band.value).high]) : band);
+}
+
+/**
+ * Unbroken days at therapeutic level, from the running hold's start to the last reading or to a given time; 0 if none runs.
+ * @customfunction HOLDDAYS
+ * @param when Times of the tests: one column, or date and time of day in two.
+ * @param copper Readings, in the same rows. [mg/L]
+ * @param band A copper form, a low limit, or two cells low and high. [mg/L]
+ * @param [asOf] Count to this time. If omitted, to the last reading. Use NOW(), not TODAY().
+ * @param [arrived] When the fish came in. If omitted, the hold counts from its start.
+ * @param [longestGap] Longer between tests starts the hold anew; "none" never. [h] If omitted, 96.
+ * @param [confirm] 2: the hold starts at the second reading in a row. If omitted, 1.
+ * @returns Days held. [days]
+ */
+export function holdDaysCell(
+  when: any[][],
+  copper: any[][],
+  band: any[][],
+  asOf?: any,
+  arrived?: any,
+  longestGap?: any,
+  confirm?: any,
+): number {
+  return numberAnswer(
+    holdQuestion({ when, copper, band, asOf, arrived, longestGap, confirm }, ({ columns, terms }) =>
+      holdDays(columns, terms),
+    ),
+  );
+}
+
+/**
+ * Date and time at which the running hold began. Format the cell as a date.
+ * @customfunction HOLDSTART
+ * @param when Times of the tests: one column, or date and time of day in two.
+ * @param copper Readings, in the same rows. [mg/L]
+ * @param band A copper form, a low limit, or two cells low and high. [mg/L]
+ * @param [asOf] Leave later readings out. If omitted, all readings count.
+ * @param [arrived] When the fish came in. If omitted, the hold counts from its start.
+ * @param [longestGap] Longer between tests starts the hold anew; "none" never. [h] If omitted, 96.
+ * @param [confirm] 2: the hold starts at the second reading in a row. If omitted, 1.
+ * @returns Serial date and time.
+ */
+export function holdStartCell(
+  when: any[][],
+  copper: any[][],
+  band: any[][],
+  asOf?: any,
+  arrived?: any,
+  longestGap?: any,
+  confirm?: any,
+): number {
+  return numberAnswer(
+    holdQuestion({ when, copper, band, asOf, arrived, longestGap, confirm }, ({ columns, terms }) =>
+      holdStart(columns, terms),
+    ),
+  );
+}
+
+/**
+ * Date and time at which the hold reached its days, or at which the running hold will if nothing breaks it. Format the cell as a date.
+ * @customfunction HOLDENDS
+ * @param when Times of the tests: one column, or date and time of day in two.
+ * @param copper Readings, in the same rows. [mg/L]
+ * @param band A copper form, a low limit, or two cells low and high. [mg/L]
+ * @param [days] Unbroken days wanted. [days] If omitted, 30.
+ * @param [arrived] When the fish came in. If omitted, the hold counts from its start.
+ * @param [longestGap] Longer between tests starts the hold anew; "none" never. [h] If omitted, 96.
+ * @param [confirm] 2: the hold starts at the second reading in a row. If omitted, 1.
+ * @returns Serial date and time.
+ */
+export function holdEndsCell(
+  when: any[][],
+  copper: any[][],
+  band: any[][],
+  days?: any,
+  arrived?: any,
+  longestGap?: any,
+  confirm?: any,
+): number {
+  return numberAnswer(
+    holdQuestion({ when, copper, band, days, arrived, longestGap, confirm }, ({ columns, terms, days: wanted }) =>
+      holdEnds(columns, terms, wanted),
+    ),
+  );
+}
+
+/**
+ * Every reading in time order with its status, its hold day and the days done, and what is to be said of it.
+ * @customfunction HOLDROWS
+ * @param when Times of the tests: one column, or date and time of day in two.
+ * @param copper Readings, in the same rows. [mg/L]
+ * @param band A copper form, a low limit, or two cells low and high. [mg/L]
+ * @param [asOf] Leave later readings out. If omitted, all readings count.
+ * @param [arrived] When the fish came in. If omitted, the hold counts from its start.
+ * @param [longestGap] Longer between tests starts the hold anew; "none" never. [h] If omitted, 96.
+ * @param [confirm] 2: the hold starts at the second reading in a row. If omitted, 1.
+ * @returns Table with headings: When, Copper, Status, Hold day, Days done, Row, Note.
+ */
+export function holdRowsCell(
+  when: any[][],
+  copper: any[][],
+  band: any[][],
+  asOf?: any,
+  arrived?: any,
+  longestGap?: any,
+  confirm?: any,
+): any[][] {
+  return tableAnswer(
+    holdQuestion({ when, copper, band, asOf, arrived, longestGap, confirm }, ({ columns, terms, band: judged }) =>
+      ok(holdRowsTable(holdRows(columns, terms, judged))),
+    ),
+  );
+}
+
+/**
+ * Every hold in the log: from, to, days, whether it was enough, and what ended it.
+ * @customfunction HOLDS
+ * @param when Times of the tests: one column, or date and time of day in two.
+ * @param copper Readings, in the same rows. [mg/L]
+ * @param band A copper form, a low limit, or two cells low and high. [mg/L]
+ * @param [days] Unbroken days wanted. [days] If omitted, 30.
+ * @param [arrived] When the fish came in. If omitted, every hold counts from its start.
+ * @param [longestGap] Longer between tests starts the hold anew; "none" never. [h] If omitted, 96.
+ * @param [confirm] 2: the hold starts at the second reading in a row. If omitted, 1.
+ * @returns Table with headings: From, To, Days, Enough, Ended by, Row.
+ */
+export function holdsCell(
+  when: any[][],
+  copper: any[][],
+  band: any[][],
+  days?: any,
+  arrived?: any,
+  longestGap?: any,
+  confirm?: any,
+): any[][] {
+  return tableAnswer(
+    holdQuestion({ when, copper, band, days, arrived, longestGap, confirm }, ({ columns, terms, days: wanted }) =>
+      ok(holdsTable(holdSpans(columns, terms, wanted))),
+    ),
+  );
+}

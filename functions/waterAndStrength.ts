@@ -1,0 +1,170 @@
+import {
+  accuracyIn,
+  callWith,
+  choiceIn,
+  copperMgPerLitre,
+  dosedVolumeIn,
+  labelStrength,
+  lengthIn,
+  lengthOrNone,
+  levelIn,
+  levelSettingIn,
+  litresOrNone,
+  centimetres,
+  litres,
+  named,
+  netVolume,
+  ok,
+  optionally,
+  readingLevel,
+  saltMassIn,
+  saltNames,
+  stockGrams,
+  stockStrength,
+  strengthIn,
+  surely,
+  thinnedStock,
+  thinTable,
+  volumeByDose,
+  volumeIn,
+} from '../src/index.js';
+import { numberAnswer, numberOrNothingAnswer, tableAnswer } from './answer.js';
+import { cellOf } from './cellOf.js';
+
+/**
+ * Litres of water in a box tank, from its inside measures, less sand and decor, plus sump and pipes.
+ * @customfunction NETVOLUME
+ * @param length Inside length. [cm]
+ * @param width Inside width, front to back. [cm]
+ * @param waterDepth From the bottom glass to the running water line. [cm]
+ * @param [sandDepth] Depth of sand; it counts as 60 % solid. [cm] If omitted, 0.
+ * @param [displaced] Water that rock and decor push out. [L] If omitted, 0.
+ * @param [plus] Water in sump, filter and pipes. [L] If omitted, 0.
+ * @returns Net volume. [L]
+ */
+export function netVolumeCell(
+  length: any,
+  width: any,
+  waterDepth: any,
+  sandDepth?: any,
+  displaced?: any,
+  plus?: any,
+): number {
+  return numberAnswer(
+    callWith(netVolume, {
+      length: lengthIn(cellOf(length)),
+      width: lengthIn(cellOf(width)),
+      waterDepth: lengthIn(cellOf(waterDepth)),
+      sandDepth: optionally(cellOf(sandDepth), lengthOrNone, centimetres(0)),
+      displaced: optionally(cellOf(displaced), litresOrNone, litres(0)),
+      plus: optionally(cellOf(plus), litresOrNone, litres(0)),
+    }),
+  );
+}
+
+/**
+ * The real volume of a system, from a known dose and the rise of copper it gave once mixed. The dose's own volume is neglected.
+ * @customfunction VOLUMEBYDOSE
+ * @param added Dose added. [mL]
+ * @param strength Strength of the solution. [mg Cu/mL]
+ * @param before Copper read before the dose. [mg/L]
+ * @param after Copper read after mixing. [mg/L]
+ * @param [accuracy] Accuracy of the test, plus or minus. [mg/L] If omitted, 0.05.
+ * @returns Volume. [L]
+ */
+export function volumeByDoseCell(added: any, strength: any, before: any, after: any, accuracy?: any): number {
+  return numberAnswer(
+    callWith(volumeByDose, {
+      added: dosedVolumeIn(cellOf(added)),
+      strength: strengthIn(cellOf(strength)),
+      before: levelIn(cellOf(before)),
+      after: levelIn(cellOf(after)),
+      accuracy: optionally(cellOf(accuracy), accuracyIn, copperMgPerLitre(0.05)),
+    }),
+  );
+}
+
+/**
+ * Strength of a copper solution, from what its label says a dose does. Outside 0.2 to 100 mg/mL a unit was mistaken.
+ * @customfunction STRENGTH
+ * @param dose Dose on the label. [mL]
+ * @param treats Water that dose is for. [L]
+ * @param raises Rise of copper it gives. [mg/L]
+ * @returns Strength. [mg Cu/mL]
+ */
+export function strengthCell(dose: any, treats: any, raises: any): number {
+  return numberAnswer(
+    callWith(labelStrength, {
+      dose: dosedVolumeIn(cellOf(dose)),
+      treats: volumeIn(cellOf(treats)),
+      raises: levelSettingIn(cellOf(raises)),
+    }),
+  );
+}
+
+/**
+ * Strength of a stock solution of copper sulfate, counted as the element copper. Wear gloves and goggles: the salt is a poison.
+ * @customfunction STOCKSTRENGTH
+ * @param grams Copper sulfate. [g]
+ * @param litres Volume the stock is made up to. [L]
+ * @param [salt] "pentahydrate" or "anhydrous". If omitted, "pentahydrate".
+ * @returns Strength. [mg Cu/mL]
+ */
+export function stockStrengthCell(grams: any, litres: any, salt?: any): number {
+  return numberAnswer(
+    callWith(surely(stockStrength), {
+      grams: saltMassIn(cellOf(grams)),
+      volume: named('litres', volumeIn(cellOf(litres))),
+      salt: saltIn(salt),
+    }),
+  );
+}
+
+/**
+ * Grams of copper sulfate for a stock solution of a wanted strength, counted as the element copper. Wear gloves and goggles.
+ * @customfunction STOCKGRAMS
+ * @param strength Strength wanted. [mg Cu/mL]
+ * @param litres Volume the stock is made up to. [L]
+ * @param [salt] "pentahydrate" or "anhydrous". If omitted, "pentahydrate".
+ * @returns Copper sulfate. [g]
+ */
+export function stockGramsCell(strength: any, litres: any, salt?: any): number {
+  return numberAnswer(
+    callWith(surely(stockGrams), {
+      strength: strengthIn(cellOf(strength)),
+      volume: named('litres', volumeIn(cellOf(litres))),
+      salt: saltIn(salt),
+    }),
+  );
+}
+
+/**
+ * Stock and water to pour together for a weaker working solution, so that small doses can be measured.
+ * @customfunction THIN
+ * @param strength Strength of the stock. [mg Cu/mL]
+ * @param wantedStrength Strength of the working solution. [mg Cu/mL]
+ * @param mL Volume of working solution to make. [mL]
+ * @returns Stock and water. [mL]
+ */
+export function thinCell(strength: any, wantedStrength: any, mL: any): any[][] {
+  const thinned = callWith(thinnedStock, {
+    strength: strengthIn(cellOf(strength)),
+    wanted: named('wanted strength', strengthIn(cellOf(wantedStrength))),
+    volume: named('mL', dosedVolumeIn(cellOf(mL))),
+  });
+  return tableAnswer(thinned.ok ? ok(thinTable(thinned.value)) : thinned);
+}
+
+/**
+ * Any copper reading as a plain level, its low end: 2.05, "2,05 ppm", "2250 ug/L", "~2.1", "2.0-2.25", "1.05 x2". Blank stays blank.
+ * @customfunction MGPERL
+ * @param reading The copper cell. [mg/L]
+ * @returns Copper. [mg/L]
+ */
+export function mgPerLCell(reading: any): any {
+  return numberOrNothingAnswer(readingLevel(cellOf(reading), 'reading'));
+}
+
+function saltIn(salt: any) {
+  return optionally(cellOf(salt), (cell) => choiceIn(cell, saltNames), 'pentahydrate' as const);
+}

@@ -1,0 +1,118 @@
+import {
+  callWith,
+  changeIn,
+  changePercentIn,
+  changesToClear,
+  changeToLower,
+  copperForChange,
+  copperMgPerLitre,
+  levelAfterChange,
+  levelAfterEvaporation,
+  levelIn,
+  named,
+  optionally,
+  strengthIn,
+  surely,
+  volumeIn,
+} from '../src/index.js';
+import { numberAnswer } from './answer.js';
+import { cellOf } from './cellOf.js';
+
+/**
+ * Copper solution for the replacement water of a water change, so that the tank's level stays. Top-off water gets none.
+ * @customfunction CHANGEDOSE
+ * @param change Water changed, or "25%" of the volume. [L]
+ * @param level Copper in the tank, as tested. [mg/L]
+ * @param strength Strength of the solution. [mg Cu/mL]
+ * @param [volume] Net volume of water. [L] If omitted, write the change in litres.
+ * @returns Dose for the replacement water. [mL]
+ */
+export function changeDoseCell(change: any, level: any, strength: any, volume?: any): number {
+  return numberAnswer(
+    callWith(surely(copperForChange), {
+      change: changeIn(cellOf(change), cellOf(volume)),
+      level: levelIn(cellOf(level)),
+      strength: strengthIn(cellOf(strength)),
+    }),
+  );
+}
+
+/**
+ * Copper level after a water change. A level that falls below the band breaks the hold.
+ * @customfunction AFTERCHANGE
+ * @param volume Net volume of water. [L]
+ * @param level Copper before, as tested. [mg/L]
+ * @param change Water changed, or "25%" of the volume. [L]
+ * @param [replacementLevel] Copper in the replacement water. [mg/L] If omitted, 0.
+ * @returns Copper after. [mg/L]
+ */
+export function afterChangeCell(volume: any, level: any, change: any, replacementLevel?: any): number {
+  return numberAnswer(
+    callWith(levelAfterChange, {
+      volume: volumeIn(cellOf(volume)),
+      level: levelIn(cellOf(level)),
+      change: changeIn(cellOf(change), cellOf(volume)),
+      replacement: replacementIn(replacementLevel),
+    }),
+  );
+}
+
+/**
+ * Copper level after evaporation, before topping off: copper stays behind, so the level rises. Top off without copper, then test.
+ * @customfunction AFTEREVAPORATION
+ * @param fullVolume Net volume when full. [L]
+ * @param level Copper when full, as tested. [mg/L]
+ * @param lost Water evaporated. [L]
+ * @returns Copper before topping off. [mg/L]
+ */
+export function afterEvaporationCell(fullVolume: any, level: any, lost: any): number {
+  return numberAnswer(
+    callWith(levelAfterEvaporation, {
+      full: named('full volume', volumeIn(cellOf(fullVolume))),
+      level: levelIn(cellOf(level)),
+      lost: volumeIn(cellOf(lost)),
+    }),
+  );
+}
+
+/**
+ * Water to change in one go to lower copper to a wanted level. Lowering below the band breaks the hold.
+ * @customfunction CHANGETOLOWER
+ * @param volume Net volume of water. [L]
+ * @param level Copper now, as tested. [mg/L]
+ * @param wanted Copper wanted. [mg/L]
+ * @param [replacementLevel] Copper in the replacement water. [mg/L] If omitted, 0.
+ * @returns Water to change. [L]
+ */
+export function changeToLowerCell(volume: any, level: any, wanted: any, replacementLevel?: any): number {
+  return numberAnswer(
+    callWith(changeToLower, {
+      volume: volumeIn(cellOf(volume)),
+      level: levelIn(cellOf(level)),
+      wanted: levelIn(cellOf(wanted)),
+      replacement: replacementIn(replacementLevel),
+    }),
+  );
+}
+
+/**
+ * How many copper-free water changes bring copper down to a wanted level. Copper comes back off silicone and sand: test again later.
+ * @customfunction CHANGESTOCLEAR
+ * @param level Copper now, as tested. [mg/L]
+ * @param wanted Copper wanted at the end. [mg/L]
+ * @param percent Share of the water changed each time: 25, "25%" or 0.25. [%]
+ * @returns Number of changes.
+ */
+export function changesToClearCell(level: any, wanted: any, percent: any): number {
+  return numberAnswer(
+    callWith(changesToClear, {
+      level: levelIn(cellOf(level)),
+      wanted: levelIn(cellOf(wanted)),
+      share: named('percent', changePercentIn(cellOf(percent))),
+    }),
+  );
+}
+
+function replacementIn(cell: unknown) {
+  return named('replacement level', optionally(cellOf(cell), levelIn, copperMgPerLitre(0)));
+}

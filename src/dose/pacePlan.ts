@@ -1,0 +1,37 @@
+/** How fast a level is raised. [Practice] */
+export interface PacePlan {
+  readonly days: number;
+  readonly dosesADay: number;
+  /** Doses over all 24 hours, for the time when the delay is the greater risk; else over a 12-hour day. */
+  readonly roundTheClock: boolean;
+  /** Most that one dose raises, as a share of the wanted level. */
+  readonly mostPerDose: number;
+}
+
+export type PaceName = 'gradual' | 'sensitive' | 'urgent';
+
+/** A named pace, or a number of days. */
+export type Pace = PaceName | number;
+
+export const paceNames = ['gradual', 'sensitive', 'urgent'] as const satisfies readonly PaceName[];
+
+const byDay = { dosesADay: 5, roundTheClock: false, mostPerDose: 0.25 };
+
+const paces: Readonly<Record<PaceName, PacePlan>> = {
+  gradual: { ...byDay, days: 4 },
+  sensitive: { ...byDay, days: 7 },
+  urgent: { days: 1, dosesADay: 4, roundTheClock: true, mostPerDose: 0.5 },
+};
+
+/**
+ * Days, doses and limits of a pace.
+ *
+ * Definition: the table above; a number of days has the doses of a gradual day.
+ *
+ * @param pace name, or number of days
+ * @returns the pace's plan
+ * @example pacePlan('sensitive').days // = 7
+ */
+export function pacePlan(pace: Pace): PacePlan {
+  return typeof pace === 'number' ? { ...byDay, days: pace } : paces[pace];
+}

@@ -1,0 +1,45 @@
+import { toleranceEntries } from '../toleranceEntries.js';
+
+/** Every kind of invertebrate, and what carries them. */
+export const invertebrates = [
+  ...toleranceEntries({ advice: 'never', reason: 'invertebrate', source: 'YanongFA165' }, [
+    'Invertebrates, invert, cleanup crew, CUC, filter feeder',
+    'Corals, coral, stony coral, hard coral, soft coral, SPS, LPS, leather coral, coral frag, torch coral, hammer coral, frogspawn, sun coral / Anthozoa, Scleractinia, Alcyonacea, Acropora, Montipora, Euphyllia, Fimbriaphyllia, Pocillopora, Stylophora, Seriatopora, Goniopora, Lobophyllia, Acanthastrea, Micromussa, Trachyphyllia, Tubastraea, Fungia, Sinularia, Sarcophyton, Xenia',
+    'Zoanthids, zoa, zoanthus, button polyp, star polyp, palythoa / Zoantharia, Zoanthidae',
+    'Mushroom corals, mushroom, corallimorph, ricordea, elephant ear / Corallimorpharia, Discosoma, Actinodiscus, Rhodactis',
+    'Gorgonians, gorgonian, sea fan, sea whip, sea pen, sea plume / Gorgonia, Pennatulacea',
+    'Anemones, anemone, sea anemone, bubble tip anemone, BTA, carpet anemone, tube anemone, aiptasia / Actiniaria, Entacmaea, Heteractis, Radianthus, Stichodactyla, Condylactis, Cerianthus',
+    'Jellyfish, jelly, sea jelly, moon jelly, comb jelly, hydroid / Cnidaria, Scyphozoa, Aurelia aurita, Cassiopea',
+    'Sponges, sponge / Porifera',
+    'Shrimp, prawn, cleaner shrimp, peppermint shrimp, fire shrimp, blood shrimp, boxing shrimp, coral banded shrimp, pistol shrimp, sexy shrimp, harlequin shrimp, anemone shrimp, camel shrimp, brine shrimp, mysis / Lysmata, Stenopus hispidus, Alpheus, Thor amboinensis, Hymenocera, Periclimenes, Ancylomenes, Rhynchocinetes, Artemia',
+    'Mantis shrimp, mantis, stomatopod / Stomatopoda, Odontodactylus scyllarus, Gonodactylus',
+    'Crabs, crab, emerald crab, arrow crab, porcelain crab, anemone crab, pom pom crab, boxer crab, decorator crab, spider crab, sally lightfoot / Mithraculus sculptus, Stenorhynchus, Neopetrolisthes, Lybia, Percnon gibbesi',
+    'Hermit crabs, hermit crab, hermit / Clibanarius, Calcinus, Paguristes, Dardanus, Paguroidea',
+    'Lobsters and crayfish, lobster, spiny lobster, reef lobster, slipper lobster, crayfish / Enoplometopus, Panulirus',
+    'Crustaceans, crustacean, barnacle, krill / Crustacea',
+    'Horseshoe crab / Limulus polyphemus',
+    'Copepods and amphipods, copepod, amphipod, pod, rotifer, zooplankton / Tigriopus, Tisbe, Brachionus',
+    'Snails, snail, turbo snail, trochus snail, nassarius snail, astraea snail, cerith, margarita snail, nerite, cowrie, conch, whelk, limpet, abalone, chiton / Gastropoda, Turbo, Trochus, Tectus, Nassarius, Astraea, Cerithium, Nerita, Cypraea, Strombus',
+    'Sea slugs, sea slug, nudibranch, sea hare, lettuce slug / Nudibranchia, Aplysia, Dolabella, Elysia, Berghia',
+    'Clams and other bivalves, clam, giant clam, bivalve, scallop, flame scallop, oyster, mussel / Bivalvia, Tridacna, Hippopus',
+    'Octopus, octopi, cephalopod / Cephalopoda, Octopoda, Hapalochlaena',
+    'Squid and cuttlefish, squid, bobtail squid, cuttlefish, cuttle, nautilus / Sepia, Euprymna',
+    'Molluscs, mollusc, mollusk, shellfish / Mollusca',
+    'Sea urchins, urchin, sea urchin, tuxedo urchin, pincushion urchin, pencil urchin, longspine urchin, sand dollar / Echinoidea, Diadema, Mespilia, Tripneustes, Lytechinus, Eucidaris',
+    'Starfish, sea star, sand sifting star, chocolate chip star, red knob star / Asteroidea, Linckia, Fromia, Protoreaster, Astropecten, Asterina',
+    'Brittle stars, brittle star, serpent star, basket star / Ophiuroidea, Ophiocoma, Ophioderma',
+    'Feather stars, feather star, crinoid, sea lily / Crinoidea',
+    'Sea cucumbers, sea cucumber, cucumber, sea apple / Holothuroidea, Holothuria, Pseudocolochirus',
+    'Echinoderms, echinoderm / Echinodermata',
+    'Sea squirts, sea squirt, tunicate, ascidian / Ascidiacea',
+    'Feather dusters, feather duster, tube worm, fan worm, christmas tree worm / Sabellidae, Serpulidae, Sabellastarte, Bispira, Spirobranchus',
+    'Worms, worm, bristle worm, fireworm, spaghetti worm, peanut worm, flatworm / Polychaeta, Hermodice',
+  ]),
+  ...toleranceEntries({ advice: 'never', reason: 'live-rock', source: 'YanongFA165' }, [
+    'Live rock, living rock, reef rock',
+    'Live sand, living sand',
+  ]),
+  ...toleranceEntries({ advice: 'never', reason: 'algae', source: 'Memory' }, [
+    'Algae and sea grass, macroalgae, macro algae, algae, seaweed, sea grass, chaeto, mangrove / Chaetomorpha, Caulerpa, Gracilaria, Halimeda',
+  ]),
+];

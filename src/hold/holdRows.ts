@@ -1,0 +1,104 @@
+import type { ReadingColumns } from '../log/readingColumns.js';
+import { instantDays, levelTolerance, secondDays } from '../units/quantity.js';
+import { heldDays, heldFrom } from './heldFrom.js';
+import { notedGapDays, type HoldTerms } from './holdTerms.js';
+import { traceHolds, type Hold } from './traceHolds.js';
+
+/** The band a reading is judged by. */
+export interface JudgedBand {
+  readonly low: number;
+  /** Infinity: no top. */
+  readonly high: number;
+  /** The band without the allowance at either end, where its form has one. */
+  readonly inner?: { readonly low: number; readonly high: number };
+}
+
+export type ReadingNote =
+  | { readonly kind: 'approximate' | 'top unknown' | 'allowance' | 'hold starts' }
+  | { readonly kind: 'tested after' | 'hold broken'; readonly days: number };
+
+/** A reading and where it stands in its hold. */
+export interface HoldRow {
+  /** [serial day] */
+  readonly when: number;
+  /** The low end; of a reading under a bound, the bound. [mg/L] */
+  readonly level: number;
+  readonly status: 'below' | 'in band' | 'above';
+  /** Days in the hold so far, null outside one and before the arrival. */
+  readonly elapsed: number | null;
+  readonly row: number;
+  readonly notes: readonly ReadingNote[];
+}
+
+/**
+ * Every reading with its status, its day in the hold, and what is to be said of it.
+ *
+ * Definition: the low end decides below, the high end above; elapsed days run from the hold's start or the arrival.
+ *
+ * @param columns readings in time order
+ * @param terms what counts as a hold
+ * @param band limits and, for a form with an allowance, the limits without it
+ * @returns readings in time order
+ */
+export function holdRows(columns: ReadingColumns, terms: HoldTerms, band: JudgedBand): readonly HoldRow[] {
+  const { when } = columns;
+  const { holds, count } = traceHolds(columns, terms);
+  const breaks = new Map(holds.flatMap((hold) => (hold.endedBy.kind === 'below' ? [[hold.endedBy.index, hold]] : [])));
+  const rows: HoldRow[] = [];
+  let next = 0;
+  let instant = NaN;
+  let previous = NaN;
+  let started: Hold | undefined;
+  for (let index = 0; index < count; index++) {
+    const at = when[index] ?? NaN;
+    const firstOfInstant = !(at - instant < instantDays);
+    if (firstOfInstant) {
+      previous = instant;
+      instant = at;
+    }
+    while (next < holds.length && (holds[next]?.lastIndex ?? 0) < index) next++;
+    const hold = holds[next];
+    const inside = hold !== undefined && index >= hold.firstIndex && at > heldFrom(hold, terms.arrived) - instantDays;
+    const notes = readingNotes(columns, index, band);
+    if (firstOfInstant && at - previous > notedGapDays + secondDays)
+      notes.push({ kind: 'tested after', days: at - previous });
+    if (inside && started !== hold) notes.push({ kind: 'hold starts' });
+    if (inside) started = hold;
+    const broken = breaks.get(index);
+    if (broken !== undefined && broken.to > (terms.arrived ?? -Infinity) - instantDays) {
+      notes.push({ kind: 'hold broken', days: heldDays(broken, terms.arrived) });
+    }
+    const elapsed = inside ? Math.max(0, at - heldFrom(hold, terms.arrived)) : null;
+    rows.push({ ...judged(columns, index, band), elapsed, notes });
+  }
+  return rows;
+}
+
+type Judged = Pick<HoldRow, 'when' | 'level' | 'status' | 'row'>;
+
+function judged({ when, low, row, odd }: ReadingColumns, index: number, band: JudgedBand): Judged {
+  const rowNumber = row[index] ?? 0;
+  const lowEnd = low[index] ?? NaN;
+  const level = odd.get(rowNumber);
+  const status =
+    lowEnd < band.low - levelTolerance
+      ? 'below'
+      : (level?.high ?? lowEnd) > band.high + levelTolerance
+        ? 'above'
+        : 'in band';
+  return { when: when[index] ?? NaN, level: level?.under ?? lowEnd, status, row: rowNumber };
+}
+
+function readingNotes(columns: ReadingColumns, index: number, band: JudgedBand): ReadingNote[] {
+  const notes: ReadingNote[] = [];
+  const lowEnd = columns.low[index] ?? NaN;
+  const level = columns.odd.get(columns.row[index] ?? 0);
+  if (level?.approximate === true) notes.push({ kind: 'approximate' });
+  if (level?.high === Infinity) notes.push({ kind: 'top unknown' });
+  if (band.inner !== undefined && judged(columns, index, band).status === 'in band') {
+    const outsideInner =
+      lowEnd < band.inner.low - levelTolerance || (level?.high ?? lowEnd) > band.inner.high + levelTolerance;
+    if (outsideInner) notes.push({ kind: 'allowance' });
+  }
+  return notes;
+}

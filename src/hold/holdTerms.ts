@@ -1,0 +1,25 @@
+/** What counts as a hold. */
+export interface HoldTerms {
+  /** Low limit of the band. [mg/L] */
+  readonly low: number;
+  /** A longer stretch between tests starts the hold anew; Infinity switches that off. [days] */
+  readonly longestGap: number;
+  /** How many readings in a row, at different instants, start a hold. */
+  readonly confirm: 1 | 2;
+  /** Later readings are left out. [serial day] */
+  readonly asOf?: number;
+  /** When the fish came in: no day before counts. [serial day] */
+  readonly arrived?: number;
+}
+
+/** Unless the keeper says otherwise: longer than a long weekend. Common practice. [days] */
+export const usualLongestGapDays = 96 / 24;
+
+/** Unless the keeper says otherwise. 30 days is common practice; Colorni (1985) gives 28 + 2. [days] */
+export const usualHoldDays = 30;
+
+/** How far past the last test a hold is taken to go on. Common practice. [days] */
+export const creditedDays = 36 / 24;
+
+/** A longer stretch between tests is noted. Common practice. [days] */
+export const notedGapDays = 36 / 24;

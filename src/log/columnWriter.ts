@@ -1,0 +1,47 @@
+import type { Level } from './reading.js';
+import type { ReadingColumns } from './readingColumns.js';
+
+/** Fills reading columns in row order and hands them over in time order. */
+export class ColumnWriter {
+  readonly odd = new Map<number, Level>();
+  readonly zeroRows: number[] = [];
+  hasBlanks = false;
+  private count = 0;
+  private sorted = true;
+  private latest = -Infinity;
+  private readonly when: Float64Array;
+  private readonly low: Float64Array;
+  private readonly row: Uint32Array;
+
+  constructor(rows: number) {
+    this.when = new Float64Array(rows);
+    this.low = new Float64Array(rows);
+    this.row = new Uint32Array(rows);
+  }
+
+  add(when: number, low: number, row: number): void {
+    const at = this.count++;
+    this.when[at] = when;
+    this.low[at] = low;
+    this.row[at] = row;
+    if (when < this.latest) this.sorted = false;
+    else this.latest = when;
+  }
+
+  columns(): ReadingColumns {
+    const { count, odd, zeroRows, hasBlanks } = this;
+    const arrays = this.sorted ? { when: this.when, low: this.low, row: this.row } : this.inTimeOrder();
+    return { count, ...arrays, odd, zeroRows, hasBlanks };
+  }
+
+  private inTimeOrder(): Pick<ReadingColumns, 'when' | 'low' | 'row'> {
+    const order = Uint32Array.from({ length: this.count }, (_, index) => index);
+    const when = this.when;
+    order.sort((a, b) => (when[a] ?? 0) - (when[b] ?? 0) || a - b);
+    return {
+      when: Float64Array.from(order, (from) => when[from] ?? 0),
+      low: Float64Array.from(order, (from) => this.low[from] ?? 0),
+      row: Uint32Array.from(order, (from) => this.row[from] ?? 0),
+    };
+  }
+}

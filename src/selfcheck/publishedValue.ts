@@ -1,0 +1,20 @@
+import type { Reference, ReferenceKey } from '../references/references.js';
+
+/** A published number, and how the engine computes it. */
+export interface PublishedValue {
+  /** What is compared, in which unit, under which conditions; a misprint is named here. */
+  readonly check: string;
+  /** As printed: its last place says how exact it is. */
+  readonly printed: string;
+  /** Allowed departure as a share of the printed number, where the source's formula does not give its own table as printed. */
+  readonly within?: number;
+  /** By the engine's own functions; null where they give no answer. */
+  readonly computed: () => number | null;
+  readonly source: {
+    readonly key: ReferenceKey;
+    /** Table, page or statement. */
+    readonly at: string;
+    /** Where it is not the reference's own. */
+    readonly status?: Reference['status'];
+  };
+}

@@ -1,0 +1,59 @@
+import type { IRange, Univer } from '@univerjs/core';
+import { ERROR_TYPE_SET, FormulaDataModel, type ErrorType } from '@univerjs/preset-sheets-core';
+import { addressOf } from '../demo/addressOf.js';
+import type { FunctionEntry } from '../host/functionCatalogue.js';
+import type { OpenedSheet } from './openSheet.js';
+import { Refusals } from './refusals.js';
+import { showStatus } from './showStatus.js';
+import { statusOf, type SelectedCell } from './statusOf.js';
+
+/** Keeps the line below the grid in step with the selection and with every recalculation. */
+export function watchSelection(sheet: OpenedSheet, refusals: Refusals, entries: readonly FunctionEntry[]): void {
+  const show = (): void => {
+    const cell = selectedCell(sheet, refusals);
+    if (cell !== undefined) showStatus(cell, statusOf(cell, entries));
+  };
+  sheet.api.addEvent(sheet.api.Event.SelectionChanged, show);
+  sheet.api.addEvent(sheet.api.Event.ActiveSheetChanged, show);
+  sheet.api.getFormula().calculationResultApplied(show);
+  show();
+}
+
+function selectedCell({ univer, api }: OpenedSheet, refusals: Refusals): SelectedCell | undefined {
+  const workbook = api.getActiveWorkbook();
+  const worksheet = workbook?.getActiveSheet();
+  const range = worksheet?.getSelection()?.getActiveRange();
+  if (workbook === null || workbook === undefined || worksheet === undefined || !range) return undefined;
+  const [row, column] = [range.getRow(), range.getColumn()];
+  const anchor = tableAnchor(univer, workbook.getId(), worksheet.getSheetId(), row, column);
+  const [formulaRow, formulaColumn] = anchor ?? [row, column];
+  const value = range.getRawValue();
+  const error = typeof value === 'string' && ERROR_TYPE_SET.has(value as ErrorType) ? value : undefined;
+  return {
+    address: addressOf(row, column),
+    value: range.getDisplayValue(),
+    formula: worksheet.getRange(formulaRow, formulaColumn).getFormula(),
+    error,
+    reason: refusals.reason(Refusals.cell(worksheet.getSheetId(), formulaRow, formulaColumn)),
+    tableFrom: anchor === undefined || (anchor[0] === row && anchor[1] === column) ? undefined : addressOf(...anchor),
+  };
+}
+
+/** The cell whose spilled table covers this one. */
+function tableAnchor(
+  univer: Univer,
+  unit: string,
+  sheet: string,
+  row: number,
+  column: number,
+): readonly [number, number] | undefined {
+  const ranges = univer.__getInjector().get(FormulaDataModel).getArrayFormulaRange()[unit]?.[sheet] ?? {};
+  for (const [anchorRow, columns] of Object.entries(ranges)) {
+    for (const [anchorColumn, range] of Object.entries<IRange>(columns ?? {})) {
+      const inside =
+        range.startRow <= row && row <= range.endRow && range.startColumn <= column && column <= range.endColumn;
+      if (inside) return [Number(anchorRow), Number(anchorColumn)];
+    }
+  }
+  return undefined;
+}

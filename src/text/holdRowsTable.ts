@@ -1,0 +1,34 @@
+import type { HoldRow, ReadingNote } from '../hold/holdRows.js';
+import type { Table } from '../result/table.js';
+import { secondDays } from '../units/quantity.js';
+
+/** Readings with their place in the hold, as HOLDROWS spills them. */
+export function holdRowsTable(rows: readonly HoldRow[]): Table {
+  return {
+    heading: ['When', 'Copper', 'Status', 'Hold day', 'Days done', 'Row', 'Note'],
+    rows: rows.map((row) => [
+      row.when,
+      row.level,
+      row.status,
+      row.elapsed === null ? '' : Math.floor(row.elapsed + secondDays) + 1,
+      row.elapsed === null ? '' : Math.floor((row.elapsed + secondDays) * 100) / 100,
+      row.row,
+      row.notes.length === 0 ? '' : row.notes.map(noteText).join('; '),
+    ]),
+  };
+}
+
+function noteText(note: ReadingNote): string {
+  switch (note.kind) {
+    case 'approximate':
+    case 'top unknown':
+    case 'hold starts':
+      return note.kind;
+    case 'allowance':
+      return 'inside only by the allowance';
+    case 'tested after':
+      return `tested after ${(note.days * 24).toFixed(1)} h`;
+    case 'hold broken':
+      return `hold broken after ${note.days.toFixed(1)} days`;
+  }
+}

@@ -1,0 +1,29 @@
+import type { HoldSpan } from '../hold/holdSpans.js';
+import type { HoldEnd } from '../hold/traceHolds.js';
+import type { Table } from '../result/table.js';
+
+/** The holds of a log, as HOLDS spills them. */
+export function holdsTable(spans: readonly HoldSpan[]): Table {
+  return {
+    heading: ['From', 'To', 'Days', 'Enough', 'Ended by', 'Row'],
+    rows: spans.map((span) => [
+      span.from,
+      span.to,
+      span.days,
+      span.enough ? 'yes' : span.endedBy.kind === 'running' ? 'running' : 'no',
+      endText(span.endedBy),
+      span.row ?? '',
+    ]),
+  };
+}
+
+function endText(end: HoldEnd): string {
+  switch (end.kind) {
+    case 'below':
+      return 'below';
+    case 'untested':
+      return `untested ${(end.days * 24).toFixed(1)} h`;
+    case 'running':
+      return 'still running';
+  }
+}

@@ -1,0 +1,19 @@
+import type { Table } from '../result/table.js';
+import type { LossRate } from '../water/lossRate.js';
+
+const verdicts = {
+  absorbs: 'absorbs',
+  rises: 'rises',
+  'no-loss-shown': 'no loss shown',
+  'too-few-readings': 'too few readings',
+} as const satisfies Record<LossRate['verdict'], string>;
+
+/** The loss of copper, one row. */
+export function lossRateTable(rate: LossRate): Table {
+  const verdict = verdicts[rate.verdict];
+  const numbers =
+    rate.verdict === 'too-few-readings'
+      ? ['', '', '', '']
+      : [rate.percentADay, rate.low, rate.high, rate.rSquared ?? ''];
+  return { heading: ['% a day', 'Low', 'High', 'R²', 'Verdict'], rows: [[...numbers, verdict]] };
+}

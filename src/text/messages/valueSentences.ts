@@ -1,0 +1,43 @@
+import type { Limits } from '../../result/problem.js';
+import { shownNumber } from '../../units/shown.js';
+import { listed } from './listed.js';
+import { place } from './place.js';
+import type { Sentences } from './sentences.js';
+import { whatToWrite } from './whatToWrite.js';
+
+/** One value that cannot be used. */
+export const valueSentences = {
+  blank: ({ at, kind }) => `${'row' in at ? `row ${at.row}` : at.field} is blank; write ${whatToWrite[kind].write}`,
+  'blank-level': ({ field }) => `${field} is blank; test first, then write the reading, like 2.05 or "2.05 ppm"`,
+  'error-cell': ({ at, given }) => `${place(at)} ${given} is an error of the sheet; mend that cell, or leave it empty`,
+  'many-cells': ({ field, cells }) =>
+    `${field} has ${cells} cells where one value is wanted; give one cell and fill the formula down`,
+  'not-a-value': ({ at, given, kind }) =>
+    `${place(at)} ${given} is not ${whatToWrite[kind].noun}; write ${whatToWrite[kind].write}`,
+  'unknown-unit': ({ at, given, known }) =>
+    `${place(at)} ${given} has a unit that is not known here; write one of these: ${known}`,
+  'three-digits-after-comma': ({ at, given }) =>
+    `${place(at)} ${given} may be a decimal or thousands; write a decimal point, or leave the comma out`,
+  'out-of-limits': ({ at, given, limits, unit }) =>
+    `${place(at)} ${given} is outside its limits; write a value ${allowed(limits)}${unit === '' ? '' : ` ${unit}`}`,
+  'not-whole': ({ field, given }) => `${field} ${given} is not a whole number; write one like 3`,
+  'not-a-choice': ({ field, given, choices }) => `${field} ${given} is not known; write ${listed(choices)}`,
+  'share-of-volume': ({ field, given }) => {
+    const bare = given.replaceAll('"', '');
+    const percent = shownNumber(Number(bare) * 100);
+    return `${field} ${given} may be litres or a share; write "${bare} L" or "${percent}%"`;
+  },
+  'share-without-volume': ({ field, given }) =>
+    `${field} ${given} is a share of a volume that is not given; write the volume too, or the litres, like "50 L"`,
+} satisfies Partial<Sentences>;
+
+/** The limits in words, as they follow "a value". */
+function allowed({ above, min, below, max }: Limits): string {
+  const top = max === undefined ? below : max;
+  const topWord = max === undefined ? 'below' : 'at most';
+  if (min !== undefined && max !== undefined) return `from ${shownNumber(min)} to ${shownNumber(max)}`;
+  const bottom = min === undefined ? above : min;
+  const bottomWords = bottom === undefined ? '' : `${min === undefined ? 'above' : 'at least'} ${shownNumber(bottom)}`;
+  const topWords = top === undefined ? '' : `${topWord} ${shownNumber(top)}`;
+  return [bottomWords, topWords].filter((words) => words !== '').join(' and ');
+}

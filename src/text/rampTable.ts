@@ -1,0 +1,23 @@
+import type { RampStep } from '../dose/ramp.js';
+import type { Table } from '../result/table.js';
+
+/** RAMP as a table, with what to do at each dose. */
+export function rampTable(steps: readonly RampStep[]): Table {
+  return {
+    heading: ['When', 'Dose mL', 'Level after', 'Do'],
+    rows: steps.map((step) => [step.at, step.dose, step.levelAfter, toDo(step)]),
+  };
+}
+
+function toDo({ testFirst, testDecides, large, mostPerDose }: RampStep): string {
+  const share = mostPerDose === 0.5 ? 'half' : 'a quarter';
+  return [
+    testFirst ? 'test first, then dose' : 'dose',
+    large ? `raises by more than ${share} of wanted in one dose: spread it over more doses (common practice)` : '',
+    testDecides
+      ? 'test 2 h after: if the reading differs from Level after by more than 15 %, stop: volume or strength is wrong'
+      : '',
+  ]
+    .filter((words) => words !== '')
+    .join('; ');
+}

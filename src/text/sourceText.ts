@@ -1,0 +1,15 @@
+import { references, type Reference, type ReferenceKey } from '../references/references.js';
+
+/** A source as a table's Source column names it, with how far it was read where it was not read itself. */
+export function sourceText(key: ReferenceKey): string {
+  const { cite, where, status }: Reference = references[key];
+  switch (status) {
+    case 'seen':
+    case 'practice':
+    case 'derived':
+    case 'memory':
+      return `${cite}, ${where}`;
+    case 'copy':
+      return `${cite}, ${where}, read in a copy`;
+  }
+}

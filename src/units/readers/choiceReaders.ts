@@ -1,0 +1,40 @@
+import type { Limits } from '../../result/problem.js';
+import { ok, refuse } from '../../result/result.js';
+import { isBlank, type Cell } from '../cell.js';
+import { misplaced, parseQuantity } from '../parseQuantity.js';
+import { shown } from '../shown.js';
+import { dimensions, type DimensionName } from '../unitTable.js';
+import { isWithin } from './quantityReaders.js';
+import type { Reader } from './reader.js';
+
+/** One of a closed list of words, case and spaces around it free. */
+export function choiceIn<C extends string>(cell: Cell, choices: readonly C[]): Reader<C> {
+  return (field) => {
+    if (cell === null || isBlank(cell)) return refuse({ code: 'blank', at: { field }, kind: 'choice' });
+    if (typeof cell === 'object') return refuse(misplaced(cell, { field }));
+    const word = String(cell).trim().toLowerCase();
+    const choice = choices.find((known) => known.toLowerCase() === word);
+    return choice === undefined ? refuse({ code: 'not-a-choice', field, given: shown(cell), choices }) : ok(choice);
+  };
+}
+
+/** A whole number within limits. */
+export function wholeNumberIn(cell: Cell, limits: Limits, dimension: DimensionName = 'plain'): Reader<number> {
+  return (field) => {
+    const value = parseQuantity(cell, dimension, { field });
+    if (!value.ok) return value;
+    const given = shown(cell);
+    if (!Number.isInteger(value.value)) return refuse({ code: 'not-whole', field, given });
+    return isWithin(value.value, limits)
+      ? value
+      : refuse({ code: 'out-of-limits', at: { field }, given, limits, unit: dimensions[dimension].unit });
+  };
+}
+
+/** How many readings in a row start a hold. */
+export function confirmIn(cell: Cell): Reader<1 | 2> {
+  return (field) => {
+    const count = wholeNumberIn(cell, { min: 1, max: 2 })(field);
+    return count.ok ? ok(count.value === 2 ? 2 : 1) : count;
+  };
+}

@@ -1,0 +1,74 @@
+const fs = require('node:fs');
+const path = require('node:path');
+const CustomFunctionsMetadataPlugin = require('custom-functions-metadata-plugin');
+const MiniCssExtractPlugin = require('mini-css-extract-plugin');
+const { AddInFiles } = require('./src/shell/addin/addInFiles.cjs');
+
+const dist = path.resolve(__dirname, 'dist');
+const typescript = {
+  module: { rules: [{ test: /\.ts$/, loader: 'ts-loader', options: { transpileOnly: true } }] },
+  resolve: { extensions: ['.ts', '.js'], extensionAlias: { '.js': ['.ts', '.js'] } },
+};
+
+// The add-in's bundle and its metadata, as host programs load them.
+// Some hosts run functions on an older engine than a browser of today: the bundle keeps to ES2019.
+const wrappers = fs
+  .readdirSync(path.resolve(__dirname, 'functions'))
+  .map((name) => path.resolve(__dirname, 'functions', name))
+  .filter((file) => file.endsWith('.ts') && fs.readFileSync(file, 'utf8').includes('@customfunction'));
+const functions = {
+  name: 'functions',
+  entry: { functions: './functions/index.ts' },
+  target: ['web', 'es2019'],
+  module: {
+    parser: { javascript: { exportsPresence: 'error' } },
+    rules: [
+      {
+        test: /\.ts$/,
+        loader: 'ts-loader',
+        options: { transpileOnly: true, instance: 'functions', compilerOptions: { target: 'ES2019', noEmit: false } },
+      },
+    ],
+  },
+  resolve: typescript.resolve,
+  plugins: [new CustomFunctionsMetadataPlugin({ input: wrappers, output: 'functions.json' }), new AddInFiles()],
+};
+
+// The benchmarks, built by npm run bench alone.
+const bench = { ...typescript, name: 'bench', target: 'node', entry: { bench: './test/bench/run.ts' } };
+
+// The embedded sheet. Most of the sheet component comes minified, and the page is read from this machine: no minifier.
+const page = {
+  ...typescript,
+  name: 'page',
+  entry: { page: './src/shell/page/main.ts' },
+  output: { path: dist, chunkFilename: 'page/[id].js' },
+  module: {
+    rules: [
+      { test: /\.ts$/, loader: 'ts-loader', options: { transpileOnly: true, instance: 'page' } },
+      { test: /\.css$/, use: [MiniCssExtractPlugin.loader, 'css-loader'] },
+      { test: /\.html$/, type: 'asset/resource', generator: { filename: '[name][ext]' } },
+    ],
+  },
+  plugins: [new MiniCssExtractPlugin({ filename: 'page.css' })],
+  optimization: { minimize: false },
+  performance: { hints: false },
+};
+
+// The local server behind npm start.
+const serve = {
+  ...typescript,
+  name: 'serve',
+  target: 'node',
+  entry: { serve: './src/shell/serve/main.ts' },
+  module: { rules: [{ test: /\.ts$/, loader: 'ts-loader', options: { transpileOnly: true, instance: 'serve' } }] },
+  optimization: { minimize: false },
+  node: { __dirname: false },
+};
+
+module.exports = (env = {}) =>
+  (env.bench ? [bench] : [functions, page, serve]).map((config) => ({
+    mode: 'production',
+    output: { path: dist },
+    ...config,
+  }));
