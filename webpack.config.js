@@ -69,6 +69,7 @@ const serve = {
 module.exports = (env = {}) =>
   (env.bench ? [bench] : [functions, page, serve]).map((config) => ({
     mode: 'production',
+    stats: 'errors-warnings',
     output: { path: dist },
     ...config,
   }));

@@ -31,8 +31,11 @@ function richValue(value: unknown): Cell {
   return value === undefined ? { error: '#VALUE!' } : cellOf(value);
 }
 
+/** Codes as hosts spell them; the sentence about the cell repeats no other text as one. */
+const errorCode = /^#[A-Z0-9/_]{1,20}[!?]?$/;
+
 function errorName(value: unknown): string {
-  return typeof value === 'string' && value.startsWith('#') ? value : '#VALUE!';
+  return typeof value === 'string' && errorCode.test(value) ? value : '#VALUE!';
 }
 
 /** Hosts wrap one cell in two brackets; more than one where one is wanted is for the reader to refuse. */

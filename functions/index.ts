@@ -1,7 +1,10 @@
 // Every file of cell functions: the bundle associates what they export.
 import './checks.js';
 import './dosing.js';
+import './fish.js';
 import './hold.js';
+import './plan.js';
+import './trust.js';
 import './waterAndStrength.js';
 import './waterChanges.js';
 import './waterQuality.js';

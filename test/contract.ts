@@ -33,11 +33,22 @@ const hold = [
   'HOLDROWS(when, copper, band, [as of], [arrived], [longest gap], [confirm])',
   'HOLDS(when, copper, band, [days], [arrived], [longest gap], [confirm])',
 ];
+const fish = ['TOLERANCE(fish)', 'TREATMENTFOR(condition)'];
 const waterQuality = [
   'FREEAMMONIA(total, pH, temperature, salinity, [as])',
   'AMMONIACHANGE(volume, ammonia, wanted, level, strength)',
   'SALINITY(specific gravity, temperature, [reference])',
   'SPECIFICGRAVITY(salinity, temperature, [reference])',
+];
+const plan = [
+  'SIGNS(when, signs)',
+  'PLAN(start, form, [days], [pace], [other medicines])',
+  'OBSERVEUNTIL(ended, [level], [form])',
+];
+const trust = [
+  'HOLDCHANCE(when, copper, band, accuracy, [percent], [drift])',
+  'AIM(band, accuracy, [percent], [chance])',
+  'METERFITS(band, reads from, reads to, accuracy, [percent])',
 ];
 const checks = ['SELFCHECK()', 'CAUTIONS()'];
 
@@ -52,7 +63,10 @@ export const contract: readonly ContractFunction[] = [
   ...dosing,
   ...waterChanges,
   ...hold,
+  ...fish,
   ...waterQuality,
+  ...plan,
+  ...trust,
   ...checks,
 ].map((signature) => {
   const [name = '', list = ''] = signature.slice(0, -1).split('(');
@@ -111,4 +125,8 @@ export const unitOf: Readonly<Record<string, string>> = {
   days: 'days',
   'hours between': 'h',
   'longest gap': 'h',
+  'reads from': 'mg/L',
+  'reads to': 'mg/L',
+  drift: 'mg/L',
+  chance: '%',
 };

@@ -1,6 +1,6 @@
 import { levelEstimates, type LevelEstimates } from './levelEstimates.js';
 import { bellReach, meanUnderBell, vanishing, type MeanUnderBell } from './meanUnderBell.js';
-import { levelCurve, panelCurve, type PanelCurve } from './panelCurve.js';
+import { panelCurve, type PanelCurve } from './panelCurve.js';
 import { panelEdges } from './panelEdges.js';
 import type { TestedLevels } from './testedLevels.js';
 
@@ -8,6 +8,8 @@ import type { TestedLevels } from './testedLevels.js';
 const standstill = 1e-18;
 /** A chance that differs by less than this over all levels is one number; a chance below it is none. */
 const negligible = 1e-9;
+
+const usualMean = meanUnderBell(1);
 
 /**
  * Chance that the true level never was below the limit from the first reading to the last, given the readings.
@@ -40,7 +42,7 @@ const negligible = 1e-9;
  */
 export function chanceNeverBelow(tested: TestedLevels, fineness = 1): number {
   const estimates = levelEstimates(tested);
-  const mean = meanUnderBell(fineness);
+  const mean = fineness === 1 ? usualMean : meanUnderBell(fineness);
   const last = estimates.mean.length - 1;
   let held = levelCurve(1);
   let layer = 0;
@@ -55,6 +57,11 @@ export function chanceNeverBelow(tested: TestedLevels, fineness = 1): number {
   }
   const bell = { centre: estimates.mean[last] ?? NaN, spread: Math.sqrt(estimates.variance[last] ?? NaN) };
   return Math.min(1, Math.max(0, mean(held, bell, Infinity)));
+}
+
+/** A curve that is the same everywhere. */
+function levelCurve(value: number): PanelCurve {
+  return panelCurve(Float64Array.of(0, 1), () => value);
 }
 
 /** q at the next reading, from q at this one. */

@@ -1,5 +1,8 @@
 import { gaussLegendre } from './gaussLegendre.js';
 
+// Taken once: some hosts run the bundle where every look at a global is slow.
+const { max, min } = Math;
+
 /** Points in a panel: a polynomial one degree less goes through them. */
 export const panelPoints = 8;
 
@@ -38,8 +41,8 @@ export function panelCurve(edges: Float64Array, valueAt: (place: number) => numb
     const first = panel * panelPoints;
     for (let point = 0; point < panelPoints; point++) {
       const value = valueAt(left + half * (1 + (points[point] ?? NaN)));
-      lowest = Math.min(lowest, value);
-      highest = Math.max(highest, value);
+      lowest = min(lowest, value);
+      highest = max(highest, value);
       for (let power = 0; power < panelPoints; power++) {
         const share = value * (fit[power * panelPoints + point] ?? NaN);
         coefficients[first + power] = (coefficients[first + power] ?? NaN) + share;
@@ -47,11 +50,6 @@ export function panelCurve(edges: Float64Array, valueAt: (place: number) => numb
     }
   }
   return { edges, coefficients, lowest, highest };
-}
-
-/** A curve that is the same everywhere. */
-export function levelCurve(value: number): PanelCurve {
-  return panelCurve(Float64Array.of(0, 1), () => value);
 }
 
 /** From values at the points to coefficients by power: row power, column point. */

@@ -24,7 +24,7 @@ export function panelEdges(given: { mean: number; spread: number; layer: number;
   const to = Math.max(given.mean + bellReach * spread, from + spread);
   const layer = Math.min(spread, Math.max(given.layer, thinnest * spread));
   const edges = [from];
-  for (let at = from; at < to; ) {
+  for (let at = from; at < to;) {
     at += Math.min(Math.max(at, layer), widest * spread) / given.fineness;
     edges.push(at);
   }

@@ -8,10 +8,7 @@ export interface MatchedName<Entry> {
 }
 
 /** The listed names that stand in a row of words. One inside a longer one does not count: a coral beauty is no coral. */
-export function matchedNames<Entry>(
-  words: readonly string[],
-  index: NameIndex<Entry>,
-): readonly MatchedName<Entry>[] {
+export function matchedNames<Entry>(words: readonly string[], index: NameIndex<Entry>): readonly MatchedName<Entry>[] {
   const found: MatchedName<Entry>[] = [];
   let reached = -1;
   for (let first = 0; first < words.length; first++) {

@@ -1,6 +1,8 @@
 /** How many, how big, which sex, how sure: words beside a name that do not change the kind of fish. */
 const besideTheName = new Set(
-  'x pair trio male female juvenile juv adult baby small medium large wild caught captive tank raised bred sp spp cf aff var'.split(' '),
+  'x pair trio male female juvenile juv adult baby small medium large wild caught captive tank raised bred sp spp cf aff var'.split(
+    ' ',
+  ),
 );
 const amount = /^(?:x\d+|\d+(?:x|cm|mm|in|inch|inche)?)$/;
 

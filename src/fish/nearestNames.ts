@@ -19,7 +19,7 @@ export function nearestNames<Entry>(
   const shared = sharedLetters(words, index);
   let kept: { readonly name: ListedName<Entry>; readonly off: number }[] = [];
   for (const name of index.byKey.values()) {
-    const furthest = kept.length < most ? Infinity : (kept.at(-1)?.off ?? Infinity);
+    const furthest = kept[most - 1]?.off ?? Infinity;
     const bonus = shared.get(name) ?? 0;
     const least = Math.max(Math.abs(text.length - name.key.length), lettersApart(letters, name.letters));
     if (least - bonus >= furthest) continue;

@@ -57,7 +57,8 @@ function byInitial(words: readonly string[]): Tolerance | undefined {
   if (found === undefined) return undefined;
   const entries = [...new Set(found.map(({ entry }) => entry))];
   const [only, ...others] = entries;
-  if (only === undefined || others.length > 0) return { kind: 'not listed', nearest: found.map(({ name }) => name).slice(0, offered) };
+  if (only === undefined || others.length > 0)
+    return { kind: 'not listed', nearest: found.map(({ name }) => name).slice(0, offered) };
   return { kind: 'listed', entry: only, by: 'initial', fits: [] };
 }
 

@@ -14,6 +14,7 @@ export type CopperEffect =
 export type Remedy =
   | 'copper'
   | 'copper-in-public-aquaria'
+  | 'copper-alone-not-enough'
   | 'no-copper-for-this-fish'
   | 'fallow-display'
   | 'formalin'
@@ -35,6 +36,7 @@ export type Remedy =
 
 export type Timing =
   | 'thirty-days'
+  | 'thirty-days-of-white-spot'
   | 'twenty-one-days'
   | 'within-a-day'
   | 'if-velvet-likely'
@@ -44,12 +46,15 @@ export type Timing =
   | 'beside-copper'
   | 'early'
   | 'before-or-after-copper'
+  | 'bath-fades'
   | 'second-bath'
+  | 'whatever-the-hold'
   | 'emergency'
   | 'after-culture'
   | 'with-food'
   | 'instead-of-copper'
   | 'first'
+  | 'first-ammonia'
   | 'before-any-dose'
   | 'meanwhile'
   | 'always';

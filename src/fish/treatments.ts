@@ -12,7 +12,7 @@ type Line = readonly [give: Remedy, when: Timing, sources: readonly ReferenceKey
 /** The advice on every condition, in the order in which to read it. */
 export const treatments: readonly Treatment[] = [
   ...lines('white-spot', 'stops-reinfection', [
-    ['copper', 'thirty-days', ['Practice', 'Colorni1985']],
+    ['copper', 'thirty-days-of-white-spot', ['Practice', 'Colorni1985']],
     ['copper', 'within-a-day', ['Practice']],
     ['copper-in-public-aquaria', 'twenty-one-days', ['ZecHadfieldHungerford2021']],
     ['no-copper-for-this-fish', 'intolerant-fish', ['Memory']],
@@ -34,16 +34,17 @@ export const treatments: readonly Treatment[] = [
   ]),
   ...lines('uronema', 'not-reached', [['metronidazole-perhaps', 'early', ['Practice']]]),
   ...lines('flukes', 'disputed', [
-    ['praziquantel-bath', 'before-or-after-copper', ['Practice', 'ThomasEtAl2016']],
+    ['praziquantel-bath', 'bath-fades', ['Practice', 'ThomasEtAl2016']],
     ['praziquantel-again', 'second-bath', ['BondadReantasoEtAl1995'], true],
     ['praziquantel-with-copper', 'emergency', ['Practice']],
+    ['copper-alone-not-enough', 'whatever-the-hold', ['FishHealthPage', 'Practice']],
   ]),
   ...lines('black-spot', 'not-treated', [
     ['praziquantel', 'before-or-after-copper', ['Practice']],
     ['praziquantel-with-copper', 'emergency', ['Practice']],
   ]),
   ...lines('bacterial', 'not-treated', [
-    ['water-tests', 'first', ['Practice']],
+    ['water-tests', 'first-ammonia', ['Practice']],
     ['antibiotic', 'after-culture', ['Memory']],
   ]),
   ...lines('worms', 'not-treated', [

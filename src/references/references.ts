@@ -58,16 +58,16 @@ export const references = {
   Colorni1985: { cite: 'Colorni (1985)', where: 'Dis. Aquat. Org. 1:19-22, doi:10.3354/dao001019', status: 'seen' },
   CheungEtAl1979: { cite: 'Cheung et al. (1979)', where: 'J. Fish Dis. 2:93-97', status: 'seen' },
   ColorniBurgess1997: { cite: 'Colorni, Burgess (1997)', where: 'the 72-day tail', status: 'memory' },
+  BondadReantasoEtAl1995: {
+    cite: 'Bondad-Reantaso et al. (1995)',
+    where: 'Fish Pathol. 30(3):227-231, abstract, on Neobenedenia girellae at 25 °C',
+    status: 'seen',
+  },
   ThomasEtAl2016: { cite: 'Thomas et al. (2016)', where: 'PeerJ 4:e1857', status: 'seen' },
   AbramowitzStegun1964: {
     cite: 'Abramowitz, Stegun (1964)',
     where: 'Handbook of Mathematical Functions, 26.7.3 and 26.7.4',
     status: 'memory',
-  },
-  BondadReantasoEtAl1995: {
-    cite: 'Bondad-Reantaso et al. (1995)',
-    where: 'Fish Pathol. 30(3):227-231, abstract',
-    status: 'seen',
   },
   ZecHadfieldHungerford2017: {
     cite: 'Zec, Hadfield, Hungerford (2017)',

@@ -105,6 +105,14 @@ export type Problem =
       readonly low: number;
       readonly confirming: boolean;
     }
+  // The meter
+  | { readonly code: 'meter-without-error' }
+  | {
+      readonly code: 'meter-too-coarse';
+      readonly low: number;
+      readonly high: number | null;
+      readonly needed: number | null;
+    }
   // Formulas with a stated range
   | {
       readonly code: 'outside-validity';
@@ -115,6 +123,22 @@ export type Problem =
       readonly unit: string;
       readonly source: ReferenceKey;
     }
+  // The whole log
+  | { readonly code: 'missing-heading'; readonly kind: string }
+  | { readonly code: 'two-headings'; readonly kind: string; readonly first: string; readonly second: string }
+  | {
+      readonly code: 'heading-unit';
+      readonly heading: string;
+      readonly kind: string;
+      readonly unit: string;
+      readonly known: string;
+    }
+  | { readonly code: 'row-without-time'; readonly row: number }
+  | { readonly code: 'several-systems'; readonly systems: readonly string[] }
+  | { readonly code: 'card-shape'; readonly rows: number; readonly columns: number }
+  | { readonly code: 'card-twice'; readonly name: string; readonly first: string; readonly second: string }
+  | { readonly code: 'card-without'; readonly name: string }
+  | { readonly code: 'log-without-rows' }
   // The answer itself
   | { readonly code: 'answer-too-large' }
   | { readonly code: 'table-too-large'; readonly rows: number };
@@ -158,6 +182,7 @@ export const notYet = [
   'readings-too-close',
   'no-reading',
   'no-hold',
+  'meter-too-coarse',
 ] as const satisfies readonly Problem['code'][];
 
 export function isNotYet(problem: Problem): boolean {

@@ -1,5 +1,7 @@
 import type { Problem } from '../result/problem.js';
 import { answerSentences } from './messages/answerSentences.js';
+import { meterSentences } from './messages/meterSentences.js';
+import { logSentences } from './messages/logSentences.js';
 import { rangeSentences } from './messages/rangeSentences.js';
 import { readingSentences } from './messages/readingSentences.js';
 import type { ByCode, Sentences } from './messages/sentences.js';
@@ -15,7 +17,9 @@ const sentences: Sentences = {
   ...valueSentences,
   ...readingSentences,
   ...rangeSentences,
+  ...logSentences,
   ...waterSentences,
+  ...meterSentences,
   ...answerSentences,
 } satisfies Sentences;
 

@@ -9,7 +9,7 @@ export const toleranceReasons: Readonly<Record<ToleranceReason, string>> = {
   'live-rock':
     'It carries invertebrates, to most of which copper is lethal; it also takes copper up and gives it back (common practice).',
   algae: 'Copper kills algae and plants too: keep it out of the copper tank.',
-  elasmobranch: 'Many sharks, skates and rays are killed by copper; no level they bear is published here.',
+  elasmobranch: 'Many sharks, skates and rays are killed by copper; the source gives no level that they bear.',
   chimaera: 'Close kin of sharks and rays, many of which are killed by copper.',
   syngnathid: 'Seahorses, pipefish and their kin are known to be sensitive to copper.',
   'syngnathid-kin': 'Near kin of seahorses and pipefish, which are known to be sensitive to copper.',

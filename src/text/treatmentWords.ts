@@ -30,13 +30,17 @@ export const copperWords: Readonly<Record<CopperEffect, string>> = {
 /** What to give. Drugs by their generic names. */
 export const remedyWords: Readonly<Record<Remedy, string>> = {
   copper: 'copper, in the band of its form (QT.BAND)',
-  'copper-in-public-aquaria': 'copper sulfate at 0.18–0.21 mg/L free copper, raised over 3–5 days: the course of a public aquarium',
-  'no-copper-for-this-fish': 'no copper: moves between bare tanks, low salinity or another medicine; never low salinity with copper',
+  'copper-in-public-aquaria':
+    'copper sulfate at 0.18–0.21 mg/L free copper, raised over 3–5 days: the course of a public aquarium',
+  'copper-alone-not-enough':
+    'not copper alone: one source lists flukes among what it treats, keepers see them live through it',
+  'no-copper-for-this-fish':
+    'no copper: moves between bare tanks, low salinity or another medicine; never low salinity with copper',
   'fallow-display': 'no fish in the display where it was seen',
   formalin: 'formalin, through a veterinarian, where it is legal',
   'metronidazole-with-copper': 'metronidazole; weak evidence, no study in sea water found',
   'metronidazole-perhaps': 'metronidazole may help, uncertain; no study in sea water found',
-  'praziquantel-bath': `praziquantel bath, ${praziquantelBath} mg/L in the study cited`,
+  'praziquantel-bath': `praziquantel bath; ${praziquantelBath} mg/L in a study of how long it lasts`,
   'praziquantel-again': `second praziquantel bath, about day ${secondBath.from} to day ${secondBath.to} at 25 °C`,
   praziquantel: 'praziquantel bath',
   'praziquantel-with-copper': 'praziquantel together with copper',
@@ -53,22 +57,27 @@ export const remedyWords: Readonly<Record<Remedy, string>> = {
 
 /** When, in what order, and beside what. */
 export const timingWords: Readonly<Record<Timing, string>> = {
-  'thirty-days': '30 unbroken days in the band (white spot: up to 28 days until the last hatch, plus 2 free-swimming)',
+  'thirty-days': '30 unbroken days in the band',
+  'thirty-days-of-white-spot': '30 unbroken days in the band: young hatch for up to 28 days and live up to 2',
   'twenty-one-days': '21 days in the band, salinity 25 g/L and over; others hold 30',
   'within-a-day': 'with the disease showing: in the band within 24 h, round the clock; the delay is the greater risk',
-  'if-velvet-likely': 'if white spot or velvet is likely and fish breathe fast: in the band within 24 h; the delay is the greater risk',
+  'if-velvet-likely':
+    'if white spot or velvet is likely and fish breathe fast: in the band within 24 h; the delay is the greater risk',
   'intolerant-fish': 'where a fish is not to have copper (QT.TOLERANCE)',
   'fallow-days': '76 days at 24 °C or warmer',
   'at-once': 'at once: it kills in days',
   'beside-copper': 'may run together with copper that is given for something else',
   early: 'early, before it is deep; may run together with copper',
   'before-or-after-copper': 'before or after copper',
+  'bath-fades': 'before or after copper; a first bath was gone in 8 ± 1 days, later ones in 2',
+  'whatever-the-hold': 'however long the hold',
   'second-bath': 'after the eggs have hatched (5–6 days) and before the young lay (10–11 days more)',
   emergency: 'only in an emergency; else before or after copper',
   'after-culture': 'after a culture where there is time; before or after copper',
   'with-food': 'while the fish eats; before or after copper',
   'instead-of-copper': 'instead of copper, not with it',
   first: 'first: velvet, flukes and ammonia look the same',
+  'first-ammonia': 'first: ammonia is the main killer in quarantine',
   'before-any-dose': 'before the first dose of anything, if the fish can wait',
   meanwhile: 'for weeks; copper does not help',
   always: 'before any medicine; a prescription may be needed, and local law and the label come first',

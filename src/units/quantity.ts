@@ -10,6 +10,8 @@ export type Centimetres = Quantity<'cm'>;
 export type CopperMgPerLitre = Quantity<'mg Cu/L'>;
 /** Copper as the element in a dosing solution. */
 export type CopperMgPerMl = Quantity<'mg Cu/mL'>;
+/** Standard deviation of what a level wanders in one day. */
+export type CopperPerRootDay = Quantity<'mg Cu/L/√day'>;
 export type CopperMilligrams = Quantity<'mg Cu'>;
 export type SaltGrams = Quantity<'g salt'>;
 export type GramsPerMole = Quantity<'g/mol'>;
@@ -39,6 +41,7 @@ export const millilitres = (x: number): Millilitres => x as Millilitres;
 export const centimetres = (x: number): Centimetres => x as Centimetres;
 export const copperMgPerLitre = (x: number): CopperMgPerLitre => x as CopperMgPerLitre;
 export const copperMgPerMl = (x: number): CopperMgPerMl => x as CopperMgPerMl;
+export const copperPerRootDay = (x: number): CopperPerRootDay => x as CopperPerRootDay;
 export const copperMilligrams = (x: number): CopperMilligrams => x as CopperMilligrams;
 export const saltGrams = (x: number): SaltGrams => x as SaltGrams;
 export const gramsPerMole = (x: number): GramsPerMole => x as GramsPerMole;

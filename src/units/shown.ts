@@ -14,7 +14,9 @@ export function shown(cell: Cell): string {
 
 /** A number to ten significant digits, trailing zeros dropped. */
 export function shownNumber(x: number): string {
-  return String(Number(x.toPrecision(10)));
+  const rounded = Number(x.toPrecision(10));
+  // The largest doubles round to no double at all.
+  return String(Number.isFinite(rounded) ? rounded : x);
 }
 
 function oneLine(text: string): string {

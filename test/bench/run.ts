@@ -1,10 +1,13 @@
-/** `npm run bench`: ratios to a bare pass in the same process, each with its limit; past a limit the exit code is 1. */
+/**
+ * `npm run bench`: ratios to a bare pass in the same process, each with its limit; past a limit the exit code is 1. Every
+ * line is measured in a process of its own, so that no bench pays for what another left in memory.
+ */
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { standInHost } from '../host/standInHost.js';
-import { benches } from './benches.js';
+import { benches, holdChance, type Bench } from './benches.js';
 import { hourly, levels } from './cells.js';
 import { medianRatio } from './medianRatio.js';
 
@@ -15,55 +18,69 @@ interface Line {
   readonly limit: number;
 }
 
+function benchLine(bench: Bench): Line {
+  const { run, baseline, holds } = bench.prepare();
+  if (!holds(run())) throw new Error(`${bench.name}: wrong answer`);
+  const own = medianRatio(run, baseline, 9);
+  const measured = `${own.milliseconds.toFixed(1)} ms against ${own.baseline.toFixed(1)} ms`;
+  return { what: bench.name, measured, ratio: own.ratio, limit: bench.limit };
+}
+
 /** How much more memory is in use after one call than before it, what it left to the collector included. [MB] */
 function growth(rows: number): number {
   const host = standInHost();
-  host.callBare('HOLDDAYS', hourly(10), levels(10), 'chelated');
-  const when = hourly(rows);
-  const copper = levels(rows);
+  const [when, copper] = [hourly(rows), levels(rows)];
   const inUse = (): number => process.memoryUsage().heapUsed + process.memoryUsage().arrayBuffers;
+  host.callBare('HOLDDAYS', hourly(10), levels(10), 'chelated');
   globalThis.gc?.();
   const before = inUse();
   host.callBare('HOLDDAYS', when, copper, 'chelated');
   return Math.max(0, inUse() - before) / 2 ** 20;
 }
 
-/** The same in a process of its own, which no earlier bench has filled. */
-function growthApart(rows: number): number {
-  const script = process.argv[1] ?? '';
-  return Number(execFileSync(process.execPath, ['--expose-gc', script, 'memory', String(rows)], { encoding: 'utf8' }));
+/** The answer of this script to other arguments, from a process of its own. */
+function apart<T>(...args: readonly (string | number)[]): T {
+  const command = ['--expose-gc', process.argv[1] ?? '', ...args.map(String)];
+  return JSON.parse(execFileSync(process.execPath, command, { encoding: 'utf8' }));
 }
 
-function lines(rows: number): Line[] {
-  const times = benches(standInHost(), rows).map((bench): Line => {
-    if (!bench.holds(bench.run())) throw new Error(`${bench.name}: wrong answer`);
-    const { milliseconds, baseline, ratio } = medianRatio(bench.run, bench.baseline, 7);
-    const measured = `${milliseconds.toFixed(1)} ms against ${baseline.toFixed(1)} ms`;
-    return { what: bench.name, measured, ratio, limit: bench.limit };
-  });
-  const quarter = growthApart(rows / 4);
-  const whole = growthApart(rows);
-  const memory = `${whole.toFixed(0)} MB against ${quarter.toFixed(0)} MB at a quarter`;
+function memoryLine(rows: number): Line {
+  const quarter = apart<number>('memory', rows / 4);
+  const whole = apart<number>('memory', rows);
+  const measured = `${whole.toFixed(0)} MB against ${quarter.toFixed(0)} MB at a quarter`;
+  // Linear is 4; the collector's own steps blur small figures, so that 4 MB are added to both.
+  return { what: 'HOLDDAYS, memory', measured, ratio: (whole + 4) / (quarter + 4), limit: 4.5 };
+}
+
+function chanceLine(): Line {
+  const run = holdChance(standInHost());
+  const { milliseconds } = medianRatio(run, run, 9);
+  const measured = `${milliseconds.toFixed(1)} ms against 50 ms`;
+  return { what: 'HOLDCHANCE, 200 readings', measured, ratio: milliseconds / 50, limit: 1 };
+}
+
+function sizeLine(): Line {
   const size = gzipSync(readFileSync(resolve('dist/functions.js')), { level: 9 }).length;
-  return [
-    ...times,
-    // Linear is 4; the collector's own steps blur small figures, so that 4 MB are added to both.
-    { what: 'memory of HOLDDAYS, numbers', measured: memory, ratio: (whole + 4) / (quarter + 4), limit: 4.5 },
-    { what: 'bundle', measured: `${size} bytes gzipped`, ratio: size / 60_000, limit: 1 },
-  ];
+  return { what: 'bundle', measured: `${size} bytes gzipped`, ratio: size / 60_000, limit: 1 };
 }
 
-if (process.argv[2] === 'memory') {
-  process.stdout.write(String(growth(Number(process.argv[3]))));
-} else {
-  const rows = Number(process.argv[2] ?? 1_000_000);
-  process.stdout.write(`${rows} rows; Node ${process.version}; median of 7 runs after a warm-up\n`);
-  const table = lines(rows);
-  for (const { what, measured, ratio, limit } of table) {
-    const verdict = ratio <= limit ? '' : '  PAST THE LIMIT';
+function report(rows: number): void {
+  process.stdout.write(`${rows} rows; Node ${process.version}; median of 9 runs after a warm-up\n`);
+  const measures = benches(standInHost(), rows).map((_, i) => () => apart<Line>('bench', rows, i));
+  for (const measure of [...measures, () => memoryLine(rows), chanceLine, sizeLine]) {
+    const { what, measured, ratio, limit } = measure();
+    const past = ratio <= limit ? '' : '  PAST THE LIMIT';
     process.stdout.write(
-      `${what.padEnd(42)} ${measured.padEnd(34)} ${ratio.toFixed(2).padStart(6)} of ${limit}${verdict}\n`,
+      `${what.padEnd(40)} ${measured.padEnd(34)} ${ratio.toFixed(2).padStart(7)} of ${limit}${past}\n`,
     );
+    if (past !== '') process.exitCode = 1;
   }
-  process.exitCode = table.every((line) => line.ratio <= line.limit) ? 0 : 1;
 }
+
+const [, , task, rows = '1000000', index = '0'] = process.argv;
+if (task === 'memory') process.stdout.write(JSON.stringify(growth(Number(rows))));
+else if (task === 'bench') {
+  const bench = benches(standInHost(), Number(rows))[Number(index)];
+  if (bench === undefined) throw new Error(`no bench ${index}`);
+  process.stdout.write(JSON.stringify(benchLine(bench)));
+} else report(Number(task ?? rows));

@@ -56,7 +56,14 @@ describe('tolerance', () => {
   });
 
   it('does not mind case, accents, hyphens, plurals and spaces', () => {
-    for (const name of ['YELLOW TANG', ' yellow   tangs', 'Yellow-Tang', 'yéllow tang', 'yellowtang', 'zebrasoma FLAVESCENS']) {
+    for (const name of [
+      'YELLOW TANG',
+      ' yellow   tangs',
+      'Yellow-Tang',
+      'yéllow tang',
+      'yellowtang',
+      'zebrasoma FLAVESCENS',
+    ]) {
       expect(entry(name)).toBe('Yellow tang');
     }
   });
@@ -64,7 +71,10 @@ describe('tolerance', () => {
   it('takes the strictest entry of a name with two meanings', () => {
     const flame = tolerance('flame');
     expect(flame).toMatchObject({ kind: 'listed', entry: { name: 'Flame angelfish', advice: 'caution' } });
-    expect(flame.kind === 'listed' && flame.fits.map(({ name }) => name)).toEqual(['Flame angelfish', 'Flame hawkfish']);
+    expect(flame.kind === 'listed' && flame.fits.map(({ name }) => name)).toEqual([
+      'Flame angelfish',
+      'Flame hawkfish',
+    ]);
     expect(advice('clownfish and anemone')).toBe('never');
     expect(advice('anemone and clownfish')).toBe('never');
   });
@@ -78,9 +88,17 @@ describe('tolerance', () => {
   });
 
   it('goes by genus or group where the fish has no entry, and says so', () => {
-    expect(tolerance('Centropyge argi')).toMatchObject({ kind: 'listed', by: 'words', entry: { name: 'Dwarf angelfish' } });
+    expect(tolerance('Centropyge argi')).toMatchObject({
+      kind: 'listed',
+      by: 'words',
+      entry: { name: 'Dwarf angelfish' },
+    });
     expect(tolerance('some unknown wrasse')).toMatchObject({ kind: 'listed', by: 'words', entry: { name: 'Wrasses' } });
-    expect(tolerance('Centropyge sp.')).toMatchObject({ kind: 'listed', by: 'name', entry: { name: 'Dwarf angelfish' } });
+    expect(tolerance('Centropyge sp.')).toMatchObject({
+      kind: 'listed',
+      by: 'name',
+      entry: { name: 'Dwarf angelfish' },
+    });
   });
 
   it('takes a genus by its initial where only one species fits', () => {
@@ -166,7 +184,8 @@ describe('tolerance', () => {
         const both = advice(`${first} ${second}`);
         const alone = tolerance(second);
         if (both === 'not listed' || alone.kind !== 'listed') return;
-        if (tolerance(`${first} ${second}`).kind === 'listed' && entry(`${first} ${second}`) !== alone.entry.name) return;
+        if (tolerance(`${first} ${second}`).kind === 'listed' && entry(`${first} ${second}`) !== alone.entry.name)
+          return;
         expect(strictness.indexOf(both)).toBeLessThanOrEqual(strictness.indexOf(alone.entry.advice));
       }),
     );

@@ -42,7 +42,8 @@ describe('tolerances', () => {
   });
 
   it('writes scientific names as a capital and one or two words', () => {
-    for (const name of tolerances.flatMap(({ scientific }) => scientific)) expect(name).toMatch(/^[A-Z][a-z]+( [a-z]+)?$/);
+    for (const name of tolerances.flatMap(({ scientific }) => scientific))
+      expect(name).toMatch(/^[A-Z][a-z]+( [a-z]+)?$/);
   });
 
   it('takes no advice but from where the list says it comes', () => {

@@ -125,6 +125,11 @@ const samples: Samples = {
     { code: 'no-hold', level: longNumber, when: '2026-03-04 08:00', row: 1048576, low: 1.95, confirming: false },
     { code: 'no-hold', level: longNumber, when: '2026-03-04 08:00', row: 1048576, low: 1.95, confirming: true },
   ],
+  'meter-without-error': [{ code: 'meter-without-error' }],
+  'meter-too-coarse': [
+    { code: 'meter-too-coarse', low: x, high: x, needed: x },
+    { code: 'meter-too-coarse', low: x, high: x, needed: null },
+  ],
   'outside-validity': (Object.keys(references) as (keyof typeof references)[]).map((source) => ({
     code: 'outside-validity' as const,
     field: 'specific gravity',

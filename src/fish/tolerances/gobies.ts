@@ -2,7 +2,9 @@ import { toleranceEntries } from '../toleranceEntries.js';
 
 /** Gobies and dartfish: a mixed family, so each kind by itself. */
 export const gobies = [
-  ...toleranceEntries({ advice: 'caution', reason: 'goby', source: 'Memory' }, ['Gobies, goby / Gobiidae, Lythrypnus, Trimma, Eviota']),
+  ...toleranceEntries({ advice: 'caution', reason: 'goby', source: 'Memory' }, [
+    'Gobies, goby / Gobiidae, Lythrypnus, Trimma, Eviota',
+  ]),
   ...toleranceEntries({ advice: 'caution', reason: 'scaleless-goby', source: 'Memory' }, [
     'Clown gobies, clown goby, coral goby, yellow clown goby, green clown goby, citron goby / Gobiodon, Gobiodon okinawae, Gobiodon citrinus, Paragobiodon',
   ]),

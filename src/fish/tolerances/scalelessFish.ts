@@ -21,7 +21,9 @@ export const scalelessFish = [
     'Toadfish, oyster toadfish, stargazer / Batrachoididae, Opsanus, Uranoscopus',
     'Convict blenny, engineer goby / Pholidichthys leucotaenia',
   ]),
-  ...toleranceEntries({ advice: 'avoid', reason: 'mudskipper', source: 'Memory' }, ['Mudskippers, mudskipper / Periophthalmus']),
+  ...toleranceEntries({ advice: 'avoid', reason: 'mudskipper', source: 'Memory' }, [
+    'Mudskippers, mudskipper / Periophthalmus',
+  ]),
   ...toleranceEntries({ advice: 'caution', reason: 'blenny', source: 'Memory' }, [
     'Blennies, blenny, barnacle blenny, mussel blenny, oyster blenny, coral blenny / Blenniidae, Salarias, Ecsenius, Cirripectes, Ophioblennius, Blenniella',
     'Lawnmower blenny, jewelled blenny, algae blenny / Salarias fasciatus',

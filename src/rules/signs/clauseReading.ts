@@ -2,8 +2,11 @@ import type { Clause } from './clauses.js';
 import { statements, type Statement } from './statements.js';
 import type { SignToken } from './signTokens.js';
 
-/** What a clause says of the fish: `partial` is well, but not yet quite; `aside` speaks of something else. */
-export type ClauseReading = 'bad' | 'good' | 'partial' | 'easing' | 'same' | 'weak' | 'aside' | 'unknown';
+/**
+ * What a clause says of the fish: `partial` is well, but not yet quite; `weak` ("not much") and `denied` ("not today")
+ * depend on the clause before; `aside` speaks of something else.
+ */
+export type ClauseReading = 'bad' | 'good' | 'partial' | 'easing' | 'same' | 'weak' | 'denied' | 'aside' | 'unknown';
 
 /** How far behind a good word one that weakens it may stand. [words] */
 const weakenAfter = 2;
@@ -33,9 +36,8 @@ function statementReading({ token, at, bad, flipped }: Statement, tokens: readon
   if (weakened) return 'bad';
   if (token.kind === 'easing') return 'easing';
   if (has(before, 'some')) return 'bad';
-  const slow = token.kind === 'feeds' && has(tokens, 'slow');
-  if (slow) return 'bad';
-  return has(tokens, 'little') || has(after, 'some') ? 'partial' : 'good';
+  if (has(tokens, 'little') || has(after, 'some')) return 'partial';
+  return token.kind === 'feeds' && has(tokens, 'slow') ? 'bad' : 'good';
 }
 
 /** "not seen today" and "not breathing" are signs, "none" is none; "not much" weakens the clause before. */
@@ -44,6 +46,7 @@ function readingWithoutStatement(tokens: readonly SignToken[]): ClauseReading {
   const denied = has(tokens, 'negator') && (has(tokens, 'seen') || has(tokens, 'breathing'));
   if (denied || (has(tokens, 'less') && has(tokens, 'breathing'))) return 'bad';
   if (has(tokens, 'nothing') && !has(tokens, 'negator')) return 'good';
+  if (has(tokens, 'negator') && has(tokens, 'now')) return 'denied';
   return has(tokens, 'less') ? 'weak' : 'aside';
 }
 

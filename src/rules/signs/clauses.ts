@@ -4,12 +4,21 @@ import type { WordKind } from './signWords.js';
 /** Words that stand between two separators, and how the clause hangs on the one before. */
 export interface Clause {
   readonly tokens: readonly SignToken[];
-  readonly joint: 'first' | 'comma' | 'and' | 'but' | 'except' | 'after';
+  readonly joint: 'first' | 'comma' | 'stop' | 'and' | 'but' | 'except' | 'after';
   /** Ends with a question mark. */
   readonly asked: boolean;
 }
 
-const background: readonly SignToken['kind'][] = ['filler', 'fish', 'still', 'now', 'seen', 'some', 'little', 'breathBad'];
+const background: readonly SignToken['kind'][] = [
+  'filler',
+  'fish',
+  'still',
+  'now',
+  'seen',
+  'some',
+  'little',
+  'breathBad',
+];
 
 /**
  * The clauses of a text. What one word says of a whole list stays one clause: "no spots, flashing or gasping",
@@ -26,28 +35,18 @@ function split(tokens: readonly SignToken[]): Clause[] {
   const end = (next: Clause['joint'], asked: boolean): void => {
     if (words.length > 0) found.push({ tokens: words, joint, asked });
     // Of "flashing, but eating" the stronger joint counts.
-    joint = words.length > 0 || next !== 'comma' ? next : joint;
+    joint = words.length > 0 || (next !== 'comma' && next !== 'stop') ? next : joint;
     words = [];
   };
   for (const token of tokens) {
-    switch (token.kind) {
-      case 'comma':
-      case 'question':
-        end('comma', token.kind === 'question');
-        break;
-      case 'and':
-      case 'but':
-      case 'except':
-        end(token.kind, false);
-        break;
-      case 'after':
-        if (words.length > 0) end('after', false);
-        break;
-      default:
-        words.push(token);
-    }
+    if (token.kind === 'question') end('stop', true);
+    else if (token.kind === 'comma') end(token.text === ',' ? 'comma' : 'stop', false);
+    else if (token.kind === 'and' || token.kind === 'but' || token.kind === 'except') end(token.kind, false);
+    else if (token.kind !== 'after') words.push(token);
+    // "After lights out it ate" begins with its background: nothing to set apart.
+    else if (words.length > 0) end('after', false);
   }
-  end('comma', false);
+  end('stop', false);
   return found;
 }
 
@@ -83,9 +82,14 @@ function lastOfList(parts: readonly Clause[], first: number): number {
 /** "no spots, flashing or gasping" is one list, as its last part says or; "no spots, flashing" may be two statements. */
 function lastOfDenied(parts: readonly Clause[], first: number): number {
   const words = (parts[first]?.tokens ?? []).filter(({ kind }) => !background.includes(kind));
-  const denies = words.length > 1 && words[0]?.kind === 'negator' && words.slice(1).every(({ kind }) => kind === 'badNoun');
+  const denies =
+    words.length > 1 && words[0]?.kind === 'negator' && words.slice(1).every(({ kind }) => kind === 'badNoun');
   if (!denies) return first;
-  for (let last = first + 1; last < first + longestList && isBare(parts[last], 'badNoun') && parts[last]?.joint === 'comma'; last++) {
+  for (
+    let last = first + 1;
+    last < first + longestList && isBare(parts[last], 'badNoun') && parts[last]?.joint === 'comma';
+    last++
+  ) {
     if (parts[last]?.tokens.some(({ text }) => text === 'or')) return last;
   }
   return first;

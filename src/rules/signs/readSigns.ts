@@ -47,7 +47,8 @@ function signText(time: TimeCells, sign: Cell, row: number): Result<SignText | n
   const when = rowTime(time, row);
   if (!when.ok) return when;
   if (typeof sign === 'object' && sign !== null) return refuse(misplaced(sign, { row }));
-  const text = sign === null || isBlankOrZero(sign) ? '' : typeof sign === 'boolean' ? shown(sign) : String(sign).trim();
+  const text =
+    sign === null || isBlankOrZero(sign) ? '' : typeof sign === 'boolean' ? shown(sign) : String(sign).trim();
   if (dashes.test(text)) return ok(null);
   if (when.value === null) return refuse({ code: 'text-without-time', row, given: shown(text) });
   return ok({ when: when.value, row, text });

@@ -35,7 +35,13 @@ export function signReading(text: string): SignReading {
   return {
     kind,
     continuing: tokens.some((token) => token.kind === 'still' || token.kind === 'same'),
-    fish: [...new Set(named.flatMap(({ clause }) => clause.tokens.filter((token) => token.kind === 'fish').map(({ text }) => fishKind(text))))],
+    fish: [
+      ...new Set(
+        named.flatMap(({ clause }) =>
+          clause.tokens.filter((token) => token.kind === 'fish').map(({ text }) => fishKind(text)),
+        ),
+      ),
+    ],
   };
 }
 
@@ -51,15 +57,38 @@ function kindOf(readings: readonly ClauseReading[]): SignReading['kind'] {
 /** The clauses as the ones around them leave them. */
 function inContext(read: readonly ReadClause[]): readonly ReadClause[] {
   const firstSpoken = read.findIndex(({ reading }) => reading !== 'aside' && reading !== 'unknown');
-  const lastWellNow = read.map(isWellNow).lastIndexOf(true);
-  return read.map(({ clause, reading }, at) => {
+  const referred = read.map((one, at) =>
+    one.reading === 'denied' ? { ...one, reading: opposite(read[at - 1]) } : one,
+  );
+  const lastWellNow = referred.map(isWellNow).lastIndexOf(true);
+  return referred.map(({ clause, reading }, at) => {
     const spoken = firstSpoken !== -1 && firstSpoken < at;
-    if (spoken && (clause.joint === 'except' || (clause.joint === 'but' && namesOthers(clause)))) return { clause, reading: 'bad' };
+    if (spoken && (clause.joint === 'except' || (clause.joint === 'but' && namesOthers(clause))))
+      return { clause, reading: 'bad' };
     if (clause.joint === 'after' && spoken) return { clause, reading: 'aside' };
     if (reading === 'weak') return { clause, reading: spoken ? 'bad' : 'unknown' };
     const over = reading === 'bad' && at < lastWellNow && has(clause, 'past');
     return { clause, reading: over ? 'aside' : reading };
   });
+}
+
+/** What "not today" says after a clause. */
+function opposite(before: ReadClause | undefined): ClauseReading {
+  switch (before?.reading) {
+    case 'good':
+    case 'partial':
+    case 'easing':
+      return 'bad';
+    case 'bad':
+      return 'good';
+    case 'same':
+    case 'weak':
+    case 'denied':
+    case 'aside':
+    case 'unknown':
+    case undefined:
+      return 'unknown';
+  }
 }
 
 /** "all eating but the tang", "all fine but one": names fish and says nothing of them. */
@@ -73,10 +102,16 @@ function isWellNow({ clause, reading }: ReadClause): boolean {
 }
 
 function has(clause: Clause, kind: 'past' | 'now'): boolean {
-  return clause.tokens.some((token) => token.kind === kind || (kind === 'past' && /^(?:was|were|had|did)nt$/.test(token.text)));
+  return clause.tokens.some(
+    (token) => token.kind === kind || (kind === 'past' && /^(?:was|were|had|did)nt$/.test(token.text)),
+  );
 }
 
 /** "tangs" and "tang", "butterflies" and "butterflyfish" are one kind. */
 function fishKind(name: string): string {
-  return name.replace(/fish(?:es)?$/, '').replace(/ies$/, 'y').replace(/(?:faces?)$/, '').replace(/s$/, '');
+  return name
+    .replace(/fish(?:es)?$/, '')
+    .replace(/ies$/, 'y')
+    .replace(/(?:faces?)$/, '')
+    .replace(/s$/, '');
 }

@@ -51,7 +51,9 @@ export function signSteps(texts: readonly SignText[]): readonly SignRow[] {
     const when = ordered[first]?.when ?? NaN;
     let next = first + 1;
     while ((ordered[next]?.when ?? Infinity) - when < instantDays) next++;
-    const instant = ordered.slice(first, next).map((text) => ({ ...text, reading: resolved(readingOf(text.text), course) }));
+    const instant = ordered
+      .slice(first, next)
+      .map((text) => ({ ...text, reading: resolved(readingOf(text.text), course) }));
     const step = stepOf(instant, course);
     for (const { reading, ...text } of instant) {
       const unread = reading.kind === 'unread' && course.phase !== 'stopped';

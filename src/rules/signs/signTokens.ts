@@ -43,7 +43,7 @@ export function signTokens(text: string): readonly SignToken[] {
   return tokens;
 }
 
-/** The longest phrase that the lists hold at a word's start, in the order of the lists. */
+/** The first phrase of the lists that stands at a word's start; null where none does. */
 function wordAt(line: string, at: number): SignToken | null {
   listed.lastIndex = at;
   const match = listed.exec(line);
@@ -82,8 +82,10 @@ function plain(text: string): string {
     .replace(/\bo\.k\b\.?/g, 'ok')
     .replace(/\bw\/o\b/g, 'without')
     .replace(/\band\/or\b/g, 'or')
-    .replace(/\b(\d{1,2})\/(\d{1,2})(?= (?:fish |are |is |of them )*(?:eat|ate|feed|ok|fine|good|well|active|flash|not|breath))/g, '$1 of $2')
-    .replace(/(\D)\/|\/(?=\D)/g, '$1 or ')
+    .replace(
+      /\b(\d{1,2})\/(\d{1,2})(?= (?:fish |are |is |of them )*(?:eat|ate|feed|ok|fine|good|well|active|flash|not|breath))/g,
+      '$1 of $2',
+    )
     .replace(/\s[-–—]+\s/g, ' , ')
     .replace(/(\p{L})[-‐-―_](?=\p{L})/gu, '$1 ')
     .replace(/[:"“”*#~]/g, ' ')

@@ -34,7 +34,8 @@ export function statements(tokens: readonly SignToken[]): readonly Statement[] {
       found.push({ token, at, bad, flipped: denials % 2 === 1 });
       return;
     }
-    if (!isDenial(token)) return;
+    // "Gone lethargic" denies nothing: gone turns only what goes before.
+    if (!isDenial(token) || (token.kind === 'gone' && found.length === 0)) return;
     const turnsBack = token.kind === 'gone' || !weights.slice(at + 1).some((later) => later !== null);
     if (turnsBack && found.length > 0 && !deniesOther(tokens, at)) {
       const open = scope === null ? denials : 0;
@@ -60,7 +61,7 @@ function deniesOther(tokens: readonly SignToken[], at: number): boolean {
 
 /** The last statements of one kind, back to the first that is of the other. */
 function turnBack(found: Weighed[]): void {
-  const kind = found.at(-1)?.bad;
+  const kind = found[found.length - 1]?.bad;
   for (let i = found.length - 1; i >= 0; i--) {
     const statement = found[i];
     if (statement === undefined || statement.bad !== kind) return;
@@ -68,30 +69,25 @@ function turnBack(found: Weighed[]): void {
   }
 }
 
+const saysIll: Partial<Record<SignToken['kind'], boolean>> = {
+  bad: true,
+  badNoun: true,
+  feeds: false,
+  lively: false,
+  fine: false,
+  partial: false,
+  easing: false,
+};
+
 /** Whether a word says that the fish is ill (true) or well (false); null where it says neither here. */
-function weight(token: SignToken, tokens: readonly SignToken[]): boolean | null {
-  const beside = (...kinds: SignToken['kind'][]): boolean => tokens.some(({ kind }) => kinds.includes(kind));
-  switch (token.kind) {
-    case 'bad':
-    case 'badNoun':
-      return true;
-    case 'feeds':
-    case 'lively':
-    case 'fine':
-    case 'partial':
-    case 'easing':
-      return false;
-    case 'place':
-      return beside('feeds', 'lively') ? null : true;
-    case 'breathBad':
-      return beside('breathing') ? true : null;
-    case 'slow':
-      return beside('breathing', 'swimming') ? true : null;
-    case 'slower':
-      return beside('breathing') ? false : beside('swimming') ? true : null;
-    case 'swimming':
-      return beside('bad', 'badNoun', 'feeds', 'lively', 'fine', 'partial', 'easing', 'place', 'slow', 'slower') ? null : false;
-    default:
-      return null;
-  }
+function weight({ kind }: SignToken, tokens: readonly SignToken[]): boolean | null {
+  const says = saysIll[kind];
+  if (says !== undefined) return says;
+  const beside = (...kinds: SignToken['kind'][]): boolean => tokens.some((token) => kinds.includes(token.kind));
+  if (kind === 'place') return beside('feeds', 'lively') ? null : true;
+  if (kind === 'breathBad') return beside('breathing') ? true : null;
+  if (kind === 'slow') return beside('breathing', 'swimming') ? true : null;
+  if (kind === 'slower') return beside('breathing') ? false : beside('swimming') ? true : null;
+  if (kind !== 'swimming') return null;
+  return tokens.some((token) => token.kind in saysIll) || beside('place', 'slow', 'slower') ? null : false;
 }

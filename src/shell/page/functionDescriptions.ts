@@ -1,9 +1,10 @@
 import { FunctionType, type IFunctionInfo } from '@univerjs/preset-sheets-core';
 import { cellName, type FunctionEntry } from '../host/functionCatalogue.js';
 
-/** What autocomplete and argument help show, from the same metadata as in the spreadsheet program. */
+/** What autocomplete and argument help show, in the order of names, from the same metadata as in the spreadsheet program. */
 export function functionDescriptions(entries: readonly FunctionEntry[]): IFunctionInfo[] {
-  return entries.map((entry) => ({
+  const byName = [...entries].sort((a, b) => (a.id < b.id ? -1 : 1));
+  return byName.map((entry) => ({
     functionName: cellName(entry),
     functionType: FunctionType.User,
     description: entry.description ?? '',

@@ -33,6 +33,7 @@ function element(id: string): HTMLElement {
 }
 
 main().catch((error: unknown) => {
+  document.body.dataset['ready'] = 'no';
   showStatus(
     { address: '', value: '' },
     {

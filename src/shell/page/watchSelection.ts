@@ -1,5 +1,5 @@
 import type { IRange, Univer } from '@univerjs/core';
-import { ERROR_TYPE_SET, FormulaDataModel, type ErrorType } from '@univerjs/preset-sheets-core';
+import { ERROR_TYPE_SET, FormulaDataModel, SetSelectionsOperation, type ErrorType } from '@univerjs/preset-sheets-core';
 import { addressOf } from '../demo/addressOf.js';
 import type { FunctionEntry } from '../host/functionCatalogue.js';
 import type { OpenedSheet } from './openSheet.js';
@@ -13,7 +13,10 @@ export function watchSelection(sheet: OpenedSheet, refusals: Refusals, entries: 
     const cell = selectedCell(sheet, refusals);
     if (cell !== undefined) showStatus(cell, statusOf(cell, entries));
   };
-  sheet.api.addEvent(sheet.api.Event.SelectionChanged, show);
+  // Not the SelectionChanged event: it stays silent when the first move is made through the name box.
+  sheet.api.addEvent(sheet.api.Event.CommandExecuted, ({ id }) => {
+    if (id === SetSelectionsOperation.id) show();
+  });
   sheet.api.addEvent(sheet.api.Event.ActiveSheetChanged, show);
   sheet.api.getFormula().calculationResultApplied(show);
   show();

@@ -14,7 +14,7 @@ import { lookStyle, plainStyle } from './lookStyle.js';
 
 type Grid = Record<number, Record<number, ICellData>>;
 
-const spareColumns = 6;
+const spareColumns = 14;
 const rowHeight = 24;
 
 /** The demo's plans as the sheet component takes a workbook. */

@@ -7,7 +7,12 @@ const read = (when: Cell[][], signs: Cell[][]) => readSigns({ when, signs, cellO
 
 describe('readSigns', () => {
   it('takes times as they are written, and leaves out blank cells, whatever stands for them', () => {
-    expect(read(column(46082, '2026-03-02 08:00', 46084, 46085, 46086, 46087), column('not eating', ' eating ', null, '', 0, '–'))).toEqual({
+    expect(
+      read(
+        column(46082, '2026-03-02 08:00', 46084, 46085, 46086, 46087),
+        column('not eating', ' eating ', null, '', 0, '–'),
+      ),
+    ).toEqual({
       ok: true,
       value: [
         { when: 46082, row: 1, text: 'not eating' },
@@ -34,12 +39,35 @@ describe('readSigns', () => {
   });
 
   it.each([
-    ['a text without a time', column(null, 46082), column('eating', 'eating'), { code: 'text-without-time', row: 1, given: '"eating"' }],
+    [
+      'a text without a time',
+      column(null, 46082),
+      column('eating', 'eating'),
+      { code: 'text-without-time', row: 1, given: '"eating"' },
+    ],
     ['a time that is none', column('soon'), column('eating'), { code: 'not-a-time', at: { row: 1 } }],
     ['a time without a date', [[null, '08:00']], column('eating'), { code: 'time-without-date', at: { row: 1 } }],
-    ['an error cell', column(46082, 46083), column('fine', { error: '#N/A' }), { code: 'error-cell', at: { row: 2 }, given: '#N/A' }],
-    ['ranges of other lengths', column(46082, 46083), column('fine'), { code: 'unequal-ranges', firstCells: 2, secondCells: 1 }],
-    ['a block of signs', column(46082), [['fine', 'fine'], ['fine', 'fine']], { code: 'not-a-line', field: 'signs' }],
+    [
+      'an error cell',
+      column(46082, 46083),
+      column('fine', { error: '#N/A' }),
+      { code: 'error-cell', at: { row: 2 }, given: '#N/A' },
+    ],
+    [
+      'ranges of other lengths',
+      column(46082, 46083),
+      column('fine'),
+      { code: 'unequal-ranges', firstCells: 2, secondCells: 1 },
+    ],
+    [
+      'a block of signs',
+      column(46082),
+      [
+        ['fine', 'fine'],
+        ['fine', 'fine'],
+      ],
+      { code: 'not-a-line', field: 'signs' },
+    ],
   ])('refuses %s', (_, when, signs, problem) => {
     expect(read(when, signs)).toMatchObject({ ok: false, problem });
   });

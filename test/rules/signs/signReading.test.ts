@@ -25,9 +25,14 @@ describe('signReading', () => {
 
   it('takes a sign beside anything else for a sign', () => {
     fc.assert(
-      fc.property(fc.constantFrom(...signs), fc.constantFrom(...phrases.clear), fc.constantFrom('; ', '. ', '\n'), (sign, clear, mark) => {
-        expect([clear, sign, signReading(`${clear}${mark}${sign}`).kind]).toEqual([clear, sign, 'sign']);
-      }),
+      fc.property(
+        fc.constantFrom(...signs),
+        fc.constantFrom(...phrases.clear),
+        fc.constantFrom('; ', '. ', '\n'),
+        (sign, clear, mark) => {
+          expect([clear, sign, signReading(`${clear}${mark}${sign}`).kind]).toEqual([clear, sign, 'sign']);
+        },
+      ),
       { numRuns: 2000, seed: 1 },
     );
   });
@@ -51,14 +56,28 @@ describe('signReading', () => {
 
   it('gives one of its kinds for any text, in time that grows with its length', () => {
     const kinds = Object.keys(phrases);
-    const texts = fc.oneof(fc.string({ unit: 'binary', maxLength: 300 }), fc.array(fc.constantFrom(...words, '?', ',', '/', '\u0000')).map((list) => list.join(' ')));
+    const texts = fc.oneof(
+      fc.string({ unit: 'binary', maxLength: 300 }),
+      fc.array(fc.constantFrom(...words, '?', ',', '/', '\u0000')).map((list) => list.join(' ')),
+    );
     fc.assert(
       fc.property(texts, (text) => {
         expect(kinds).toContain(signReading(text).kind);
       }),
       { numRuns: 2000, seed: 2 },
     );
-    for (const piece of ['not ', 'no flashing, ', 'a', ' ', 'eating/', '3 of ', '-', 'breathing and ', '🐟', 'water very ']) {
+    for (const piece of [
+      'not ',
+      'no flashing, ',
+      'a',
+      ' ',
+      'eating/',
+      '3 of ',
+      '-',
+      'breathing and ',
+      '🐟',
+      'water very ',
+    ]) {
       expect(kinds).toContain(signReading(piece.repeat(20_000)).kind);
     }
   });

@@ -7,7 +7,9 @@ const start = 46082.333;
 /** Steps of a log written one row a line: day, text, step expected. */
 function expectSteps(log: readonly (readonly [day: number, text: string, step: SignStep])[]): void {
   const texts = log.map(([day, text], i) => ({ when: start + day, row: i + 2, text }));
-  expect(signSteps(texts).map(({ when, text, step }) => [Math.round((when - start) * 1e6) / 1e6, text, step])).toEqual(log);
+  expect(signSteps(texts).map(({ when, text, step }) => [Math.round((when - start) * 1e6) / 1e6, text, step])).toEqual(
+    log,
+  );
 }
 
 describe('signSteps', () => {
@@ -41,7 +43,12 @@ describe('signSteps', () => {
       [0, 'flashing', 'test first'],
       [3 - 0.000005, 'flashing', 'stop copper'],
     ]);
-    expect(signSteps([{ when: start, row: 1, text: 'flashing' }, { when: start + 3 - 3 * second, row: 2, text: 'flashing' }])[1]?.step).toBe('lower and wait');
+    expect(
+      signSteps([
+        { when: start, row: 1, text: 'flashing' },
+        { when: start + 3 - 3 * second, row: 2, text: 'flashing' },
+      ])[1]?.step,
+    ).toBe('lower and wait');
   });
 
   it('takes "still" and "no change" for the same episode, however long', () => {
@@ -121,9 +128,9 @@ describe('signSteps', () => {
 
 describe('signSteps, whatever is written', () => {
   const text = fc.constantFrom(...Object.values(phrases).flat());
-  const log = fc.array(fc.record({ day: fc.integer({ min: 0, max: 90 }), text }), { maxLength: 30 }).map((rows) =>
-    rows.map(({ day, text: written }, i) => ({ when: start + day / 3, row: i + 1, text: written })),
-  );
+  const log = fc
+    .array(fc.record({ day: fc.integer({ min: 0, max: 90 }), text }), { maxLength: 30 })
+    .map((rows) => rows.map(({ day, text: written }, i) => ({ when: start + day / 3, row: i + 1, text: written })));
 
   it('never goes back from stop copper, and never stops without an earlier sign', () => {
     let stopped = 0;
@@ -147,7 +154,10 @@ describe('signSteps, whatever is written', () => {
         const rows = signSteps(texts);
         expect(rows.map(({ row }) => row).sort((a, b) => a - b)).toEqual(texts.map(({ row }) => row));
         expect(rows.every(({ when }, i) => i === 0 || when >= (rows[i - 1]?.when ?? Infinity))).toBe(true);
-        const shuffled = texts.map((one) => ({ one, key: keys.next().value })).sort((a, b) => a.key - b.key).map(({ one }) => one);
+        const shuffled = texts
+          .map((one) => ({ one, key: keys.next().value }))
+          .sort((a, b) => a.key - b.key)
+          .map(({ one }) => one);
         expect(signSteps(shuffled)).toEqual(rows);
       }),
       { numRuns: 500, seed: 4 },

@@ -1,0 +1,95 @@
+import {
+  accuracyIn,
+  bandIn,
+  callWith,
+  chanceIn,
+  driftIn,
+  fraction,
+  holdChance,
+  levelSettingIn,
+  meterFit,
+  meterFitsTable,
+  meterOf,
+  meterPercentIn,
+  ok,
+  optionally,
+  readingToKeep,
+  usualAimChance,
+} from '../src/index.js';
+import { numberAnswer, tableAnswer } from './answer.js';
+import { cellOf } from './cellOf.js';
+import { holdQuestion } from './holdQuestion.js';
+import { rangeOf } from './rangeOf.js';
+
+/**
+ * Chance that the true level never was below the band in the running hold, given how good the meter is. It is no promise; a veterinarian decides.
+ * @customfunction HOLDCHANCE
+ * @param when Times of the tests: one column, or date and time of day in two.
+ * @param copper Readings, in the same rows. [mg/L]
+ * @param band A copper form, a low limit, or two cells low and high. [mg/L]
+ * @param accuracy The meter's accuracy, plus or minus, for 95 of 100 readings. [mg/L]
+ * @param [percent] To add to it, as a percent of the reading. [%] If omitted, 0.
+ * @param [drift] How far the level wanders in a day. [mg/L] If omitted, 1 % of the low limit.
+ * @returns Chance from 0 to 1.
+ */
+export function holdChanceCell(
+  when: any[][],
+  copper: any[][],
+  band: any[][],
+  accuracy: any,
+  percent?: any,
+  drift?: any,
+): number {
+  const meter = callWith(meterOf, {
+    accuracy: accuracyIn(cellOf(accuracy)),
+    percent: optionally(cellOf(percent), meterPercentIn, fraction(0)),
+    drift: optionally(cellOf(drift), driftIn, undefined),
+  });
+  if (!meter.ok) return numberAnswer(meter);
+  return numberAnswer(
+    holdQuestion({ when, copper, band, arrived: null, longestGap: 'none', confirm: null }, ({ columns, terms }) =>
+      holdChance(columns, { low: terms.low, ...meter.value }),
+    ),
+  );
+}
+
+/**
+ * The reading to keep so that the true level is at or above the low limit with a given chance. A true level inside the band can harm too.
+ * @customfunction AIM
+ * @param band A copper form, a low limit, or two cells low and high. [mg/L]
+ * @param accuracy The meter's accuracy, plus or minus, for 95 of 100 readings. [mg/L]
+ * @param [percent] To add to it, as a percent of the reading. [%] If omitted, 0.
+ * @param [chance] Chance wanted, from 50 %. [%] If omitted, 95.
+ * @returns Reading to keep. [mg/L]
+ */
+export function aimCell(band: any[][], accuracy: any, percent?: any, chance?: any): number {
+  return numberAnswer(
+    callWith(readingToKeep, {
+      band: bandIn(rangeOf(band).map((row) => row.map(cellOf))),
+      accuracy: accuracyIn(cellOf(accuracy)),
+      percent: optionally(cellOf(percent), meterPercentIn, fraction(0)),
+      chance: optionally(cellOf(chance), chanceIn, fraction(usualAimChance)),
+    }),
+  );
+}
+
+/**
+ * Whether a meter can show the low and the high limit of a band, and from which reading on it shows the low one.
+ * @customfunction METERFITS
+ * @param band A copper form, a low limit, or two cells low and high. [mg/L]
+ * @param readsFrom Lowest level the meter can quantify. [mg/L]
+ * @param readsTo Highest level the meter can read. [mg/L]
+ * @param accuracy The meter's accuracy, plus or minus, for 95 of 100 readings. [mg/L]
+ * @param [percent] To add to it, as a percent of the reading. [%] If omitted, 0.
+ * @returns Table with headings: Can show the low, Can show the top, Keep at least, Why.
+ */
+export function meterFitsCell(band: any[][], readsFrom: any, readsTo: any, accuracy: any, percent?: any): any[][] {
+  const fit = callWith(meterFit, {
+    band: bandIn(rangeOf(band).map((row) => row.map(cellOf))),
+    readsFrom: levelSettingIn(cellOf(readsFrom)),
+    readsTo: levelSettingIn(cellOf(readsTo)),
+    accuracy: accuracyIn(cellOf(accuracy)),
+    percent: optionally(cellOf(percent), meterPercentIn, fraction(0)),
+  });
+  return tableAnswer(fit.ok ? ok(meterFitsTable(fit.value)) : fit);
+}

@@ -1,0 +1,19 @@
+import type { Finding, Severity } from '../rules/finding.js';
+import type { Treatment } from '../rules/treatment.js';
+import { auditRules } from './auditRules.js';
+
+const order: readonly Severity[] = ['verdict', 'danger', 'warning', 'note'];
+
+/** What the rules find in a treatment: verdicts first, then dangers, warnings and notes, each by row. */
+export function auditFindings(treatment: Treatment): readonly Finding[] {
+  const found: Finding[] = [];
+  const named = new Set<number>();
+  for (const rule of auditRules) {
+    const findings = rule(treatment, named);
+    for (const finding of findings) {
+      found.push(finding);
+      if (finding.row !== null && finding.severity !== 'verdict' && finding.severity !== 'note') named.add(finding.row);
+    }
+  }
+  return found.sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity) || (a.row ?? 0) - (b.row ?? 0));
+}

@@ -1,0 +1,48 @@
+import type { FormName } from '../dose/forms.js';
+import type { Pace } from '../dose/pacePlan.js';
+import type {
+  Celsius,
+  CopperMgPerLitre,
+  CopperMgPerMl,
+  Days,
+  Fraction,
+  Litres,
+  PracticalSalinity,
+  SerialDay,
+} from '../units/quantity.js';
+
+/** Limits of a band, and for a form with an allowance the limits without it; Infinity: no top. */
+export interface CardBand {
+  readonly low: number;
+  readonly high: number;
+  readonly inner?: { readonly low: number; readonly high: number };
+}
+
+/** What a keeper says once about a system and its treatment. null: not said. */
+export interface Card {
+  readonly volume: Litres;
+  readonly form: FormName | null;
+  readonly band: CardBand;
+  readonly strength: CopperMgPerMl | null;
+  /** The level to keep: as said, else the form's, else the middle of the band. */
+  readonly aim: CopperMgPerLitre;
+  readonly meterAccuracy: CopperMgPerLitre | null;
+  readonly meterPercent: Fraction;
+  /** The lowest level the meter reads. */
+  readonly meterFrom: CopperMgPerLitre | null;
+  readonly reads: 'free' | 'total' | null;
+  readonly days: Days;
+  readonly pace: Pace;
+  /** Infinity: switched off. */
+  readonly longestGap: Days;
+  readonly fish: readonly string[];
+  readonly start: SerialDay | null;
+  readonly arrived: SerialDay | null;
+  readonly temperature: Celsius | null;
+  readonly salinity: PracticalSalinity | null;
+  readonly pH: number | null;
+  readonly disease: string;
+  readonly confirm: 1 | 2;
+  readonly newcomers: 'count on' | 'restart';
+  readonly gallon: 'US' | 'imperial';
+}

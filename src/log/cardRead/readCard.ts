@@ -1,0 +1,103 @@
+import { copperForms } from '../../dose/forms.js';
+import { paceIn } from '../../dose/paceIn.js';
+import type { Problem } from '../../result/problem.js';
+import { ok, refuse, type Result } from '../../result/result.js';
+import { isBlank, type Cell } from '../../units/cell.js';
+import { copperMgPerLitre, days, fraction, litres } from '../../units/quantity.js';
+import { choiceIn, confirmIn } from '../../units/readers/choiceReaders.js';
+import { meterPercentIn } from '../../units/readers/percentReaders.js';
+import {
+  accuracyIn,
+  daysIn,
+  salinityIn,
+  strengthIn,
+  temperatureIn,
+  volumeIn,
+} from '../../units/readers/quantityReaders.js';
+import { callWith, surely } from '../../units/readers/callWith.js';
+import { named, unlessBlankOrZero, type Reader } from '../../units/readers/reader.js';
+import { gapIn, timeIn } from '../../units/readers/timeReaders.js';
+import { shown } from '../../units/shown.js';
+import type { Card } from '../card.js';
+import { columnNumber } from '../table/columnNumbers.js';
+import { usualHoldDays, usualLongestGapDays } from '../usualTerms.js';
+import { cardBand } from './cardBand.js';
+import type { CardName } from './cardNames.js';
+
+/** A card's values by their names, as `cardEntries` found them. */
+export type CardCells = ReadonlyMap<CardName, Cell>;
+
+/** A card with its defaults; the volume and the form or band it cannot do without. */
+export function readCard(cells: CardCells): Result<Card, Problem> {
+  const cell = (name: CardName): Cell => cells.get(name) ?? null;
+  const gallonIn = (given: Cell) => choiceIn(given, ['US', 'imperial'] as const);
+  const gallon = unlessBlankOrZero(cell('gallon'), gallonIn, 'US' as const)('card gallon');
+  if (!gallon.ok) return gallon;
+  const missing = (['volume', 'band'] as const).find((name) => isBlank(cell(name)));
+  if (missing !== undefined)
+    return refuse({ code: 'card-without', name: missing === 'band' ? 'form or band' : missing });
+  const band = cardBand(cell('band'), 'card form or band');
+  if (!band.ok) return band;
+  const on = <T, F>(name: CardName, read: (given: Cell) => Reader<T>, fallback: F): Reader<T | F> =>
+    named(`card ${name}`, unlessBlankOrZero(cell(name), read, fallback));
+  const disease = wordsIn(cell('disease'));
+  return callWith(
+    surely((values: CardValues): Card => ({
+      ...values,
+      ...band.value,
+      gallon: gallon.value,
+      fish: fishOn(cell('fish')),
+      disease,
+    })),
+    {
+      volume: () => volumeOn(cell('volume'), gallon.value),
+      strength: on('strength', strengthIn, null),
+      aim: on('aim', accuracyIn, usualAim(band.value)),
+      meterAccuracy: on('meter accuracy', accuracyIn, null),
+      meterPercent: on('meter percent', meterPercentIn, fraction(0)),
+      meterFrom: on('meter from', accuracyIn, null),
+      reads: on('reads', (given) => choiceIn(given, ['free', 'total'] as const), null),
+      days: on('days', daysIn, days(usualHoldDays)),
+      pace: on('pace', paceIn, 'gradual' as const),
+      longestGap: on('longest gap', gapIn, days(usualLongestGapDays)),
+      start: on('start', timeIn, null),
+      arrived: on('arrived', timeIn, null),
+      temperature: on('temperature', temperatureIn, null),
+      salinity: on('salinity', salinityIn, null),
+      pH: on('pH', acidityIn, null),
+      confirm: on('confirm', confirmIn, 1 as const),
+      newcomers: on('newcomers', newcomersIn, disease === '' ? ('count on' as const) : ('restart' as const)),
+    },
+  );
+}
+
+type CardValues = Omit<Card, 'form' | 'band' | 'gallon' | 'fish' | 'disease'>;
+
+const newcomersIn = (cell: Cell) => choiceIn(cell, ['count on', 'restart'] as const);
+
+function fishOn(cell: Cell): readonly string[] {
+  return wordsIn(cell)
+    .split(/\s*[,;\n]\s*/)
+    .filter((name) => name !== '');
+}
+
+function volumeOn(cell: Cell, gallon: Card['gallon']): Result<Card['volume'], Problem> {
+  const field = 'card volume';
+  const inGallons = columnNumber(cell, { dimension: 'litres', limits: { above: 0 }, unit: null, gallon }, { field });
+  return gallon === 'imperial' && inGallons.ok ? ok(litres(inGallons.value)) : volumeIn(cell)(field);
+}
+
+function usualAim({ form, band }: { form: Card['form']; band: Card['band'] }): Card['aim'] {
+  if (form !== null) return copperForms[form].aim;
+  return copperMgPerLitre(band.high === Infinity ? band.low * 1.1 : (band.low + band.high) / 2);
+}
+
+function acidityIn(cell: Cell): Reader<number> {
+  return (field) =>
+    columnNumber(cell, { dimension: 'plain', limits: { min: 4, max: 11 }, unit: null, gallon: 'US' }, { field });
+}
+
+function wordsIn(cell: Cell): string {
+  if (typeof cell === 'string') return /^(?:none|no|-)$/i.test(cell.trim()) ? '' : cell.trim();
+  return typeof cell === 'number' && cell !== 0 ? shown(cell) : '';
+}

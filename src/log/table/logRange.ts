@@ -1,0 +1,35 @@
+import type { Cell } from '../../units/cell.js';
+import { columnKinds, headingKey } from '../headings/columnKinds.js';
+import type { RawRange } from '../parallelRanges.js';
+
+/** A log as the host gives it, and how to make plain cells of what is in it. */
+export interface LogRange {
+  readonly range: RawRange;
+  readonly cellOf: (raw: unknown) => Cell;
+}
+
+/** So many rows of titles may stand above the headings. */
+const titleRows = 10;
+
+/** The row of headings: the first that names a time and a copper column, else the first. From 0. */
+export function headingRowOf({ range, cellOf }: LogRange): number {
+  for (let row = 0; row < Math.min(titleRows, range.length); row++) {
+    const kinds = new Set((range[row] ?? []).map((raw) => kindOf(cellOf(raw))));
+    if (kinds.has('time') && kinds.has('copper')) return row;
+  }
+  return 0;
+}
+
+function kindOf(cell: Cell): string | null {
+  if (typeof cell !== 'string' || cell.length > 80) return null;
+  const key = headingKey(cell);
+  return columnKinds.find(({ words }) => words.test(key))?.kind ?? null;
+}
+
+/** The texts of the headings; a blank one is named by its place. */
+export function headingTexts({ range, cellOf }: LogRange, row: number): readonly string[] {
+  return (range[row] ?? []).map((raw) => {
+    const cell = cellOf(raw);
+    return typeof cell === 'string' ? cell.trim() : typeof cell === 'number' ? String(cell) : '';
+  });
+}

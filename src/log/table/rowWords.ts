@@ -1,0 +1,31 @@
+import type { Log } from './log.js';
+
+/** What a row's text says about the order of things and the new water. */
+export interface RowWords {
+  readonly afterDose: boolean;
+  readonly afterChange: boolean;
+  /** The new water was brought to the tank's level. */
+  readonly matched: boolean;
+}
+
+const nothing: RowWords = { afterDose: false, afterChange: false, matched: false };
+
+const telling = /\b(?:after|post|matched|premix|pre-mix|same level|copper in (?:the )?new water|dosed new water)/i;
+const afterDose = /\b(?:after|post)[- ](?:the )?(?:\w+ )?dos(?:e|es|ing)\b/i;
+const afterChange = /\b(?:after|post)[- ](?:the )?(?:p?wc|(?:water )?change)\b/i;
+const matched = /\b(?:matched|pre-?mix(?:ed)?|same level|copper in (?:the )?new water|dosed new water)\b/i;
+const notMatched = /\b(?:not|un|non|never)[- ]?(?:matched|pre-?mix(?:ed)?)\b|\bunmatched\b/i;
+
+/** Reads the notes and signs of a row for "after dose", "after WC", "matched" and "premixed". */
+export function rowWords(log: Log, index: number): RowWords {
+  const text = log.texts.note?.[index] ?? '';
+  const signs = log.texts.signs?.[index] ?? '';
+  if (text === '' && signs === '') return nothing;
+  const said = signs === '' ? text : text === '' ? signs : `${text}; ${signs}`;
+  if (!telling.test(said)) return nothing;
+  return {
+    afterDose: afterDose.test(said),
+    afterChange: afterChange.test(said),
+    matched: matched.test(said) && !notMatched.test(said),
+  };
+}

@@ -1,0 +1,49 @@
+import type { RowFault } from './log.js';
+import type { LogRange } from './logRange.js';
+import type { TimeReader } from './rowTimes.js';
+
+/** The rows of a log that have a time, in time order. */
+export interface TimedRows {
+  readonly count: number;
+  /** From 1, as people count. */
+  readonly row: Uint32Array;
+  /** [serial day] */
+  readonly when: Float64Array;
+  readonly dateOnly: Uint8Array;
+  /** Rows without a readable time. */
+  readonly faults: readonly RowFault[];
+}
+
+export function timedRows({ range }: LogRange, kept: Uint32Array, times: TimeReader): TimedRows {
+  const row = new Uint32Array(kept.length);
+  const when = new Float64Array(kept.length);
+  const dateOnly = new Uint8Array(kept.length);
+  const faults: RowFault[] = [];
+  let count = 0;
+  let sorted = true;
+  for (const index of kept) {
+    const time = times.read(range[index] ?? [], index + 1);
+    if ('code' in time) {
+      faults.push({ row: index + 1, kind: 'time', problem: time, when: NaN });
+      continue;
+    }
+    if (count > 0 && time.when < (when[count - 1] ?? 0)) sorted = false;
+    row[count] = index + 1;
+    when[count] = time.when;
+    dateOnly[count++] = time.dateOnly ? 1 : 0;
+  }
+  const unsorted = { count, row: row.subarray(0, count), when: when.subarray(0, count), dateOnly, faults };
+  return sorted ? unsorted : inTimeOrder(unsorted);
+}
+
+function inTimeOrder({ count, row, when, dateOnly, faults }: TimedRows): TimedRows {
+  const order = Uint32Array.from({ length: count }, (_, index) => index);
+  order.sort((a, b) => (when[a] ?? 0) - (when[b] ?? 0) || a - b);
+  return {
+    count,
+    row: Uint32Array.from(order, (from) => row[from] ?? 0),
+    when: Float64Array.from(order, (from) => when[from] ?? 0),
+    dateOnly: Uint8Array.from(order, (from) => dateOnly[from] ?? 0),
+    faults,
+  };
+}

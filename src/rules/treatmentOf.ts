@@ -1,0 +1,87 @@
+import { traceHolds } from '../hold/traceHolds.js';
+import { levelModel, type LevelModel } from '../level/levelModel.js';
+import type { Card } from '../log/card.js';
+import type { ReadingColumns } from '../log/readingColumns.js';
+import { copperStates, type Log } from '../log/table/log.js';
+import { waterEventsOf } from '../log/table/waterEventsOf.js';
+import type { WaterEvents } from '../log/waterEvents.js';
+import { copperMgPerLitre, copperPerRootDay } from '../units/quantity.js';
+import { logUntil } from './logUntil.js';
+import { signSteps } from './signs/signSteps.js';
+import type { SignText } from './signs/signText.js';
+import type { Treatment } from './treatment.js';
+
+/** What the engine makes of one system's log and card, up to a moment. */
+export function treatmentOf(whole: Log, card: Card, asOf: number | undefined): Treatment {
+  const log = asOf === undefined ? whole : logUntil(whole, asOf);
+  const { readings, entryOfReading } = readingsOf(log);
+  const terms = {
+    low: card.band.low,
+    longestGap: card.longestGap,
+    confirm: card.confirm,
+    ...(asOf === undefined ? {} : { asOf }),
+    ...(card.arrived === null ? {} : { arrived: card.arrived }),
+  };
+  const events = waterEventsOf(log, card);
+  return {
+    log,
+    card,
+    readings,
+    entryOfReading,
+    terms,
+    trace: traceHolds(readings, terms),
+    events,
+    levels: modelled(events, card),
+    signs: signSteps(textsOf(log)),
+    now: asOf ?? log.when[log.count - 1] ?? NaN,
+    isAsked: asOf !== undefined,
+  };
+}
+
+/** A meter whose accuracy is not on the card: a fortieth of the aim, at least 0.01 mg/L. Common practice. */
+export function meterAccuracyOf(card: Card): number {
+  return card.meterAccuracy ?? Math.max(0.01, card.aim / 40);
+}
+
+/** A level wanders by this share of the low limit in a day. Common practice. */
+const driftShare = 0.01;
+
+function modelled(events: WaterEvents, card: Card): LevelModel | null {
+  const model = levelModel({
+    events,
+    volume: card.volume,
+    strength: card.strength,
+    accuracy: copperMgPerLitre(meterAccuracyOf(card)),
+    percent: card.meterPercent,
+    drift: copperPerRootDay(driftShare * card.band.low),
+  });
+  return model.ok ? model.value : null;
+}
+
+function readingsOf(log: Log): { readings: ReadingColumns; entryOfReading: Uint32Array } {
+  const entryOfReading = new Uint32Array(log.count);
+  const when = new Float64Array(log.count);
+  const low = new Float64Array(log.count);
+  const row = new Uint32Array(log.count);
+  let count = 0;
+  for (let index = 0; index < log.count; index++) {
+    if (log.copper[index] !== copperStates.reading) continue;
+    entryOfReading[count] = index;
+    when[count] = log.when[index] ?? NaN;
+    low[count] = log.low[index] ?? NaN;
+    row[count++] = log.row[index] ?? 0;
+  }
+  const { odd, zeroRows, hasBlanks } = log;
+  return { readings: { count, when, low, row, odd, zeroRows, hasBlanks }, entryOfReading };
+}
+
+function textsOf(log: Log): SignText[] {
+  const texts = log.texts.signs;
+  if (texts === null) return [];
+  const written: SignText[] = [];
+  for (let index = 0; index < log.count; index++) {
+    const text = texts[index] ?? '';
+    if (text !== '') written.push({ when: log.when[index] ?? NaN, text, row: log.row[index] ?? 0 });
+  }
+  return written;
+}
