@@ -22,8 +22,8 @@ const casts = {
   message: 'Casts stand in src/units alone.',
 };
 const newer = {
-  selector: 'CallExpression[callee.property.name=/^(at|replaceAll|matchAll|findLast|findLastIndex|toSorted|hasOwn)$/]',
-  message: 'Some hosts run functions on an engine of 2019, which lacks this method.',
+  selector: 'CallExpression[callee.property.name=/^(at|replaceAll|findLast|findLastIndex|toSorted|hasOwn)$/]',
+  message: 'Some hosts run functions on an engine of 2020, which lacks this method.',
 };
 const setAside = {
   selector: 'MemberExpression[object.name=/^(it|test|describe)$/][property.name=/^(only|skip|todo|failing)$/]',

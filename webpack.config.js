@@ -11,7 +11,7 @@ const typescript = {
 };
 
 // The add-in's bundle and its metadata, as host programs load them.
-// Some hosts run functions on an older engine than a browser of today: the bundle keeps to ES2019.
+// Some hosts run functions on an older engine than a browser of today: the bundle keeps to ES2020.
 const wrappers = fs
   .readdirSync(path.resolve(__dirname, 'functions'))
   .map((name) => path.resolve(__dirname, 'functions', name))
@@ -19,14 +19,14 @@ const wrappers = fs
 const functions = {
   name: 'functions',
   entry: { functions: './functions/index.ts' },
-  target: ['web', 'es2019'],
+  target: ['web', 'es2020'],
   module: {
     parser: { javascript: { exportsPresence: 'error' } },
     rules: [
       {
         test: /\.ts$/,
         loader: 'ts-loader',
-        options: { transpileOnly: true, instance: 'functions', compilerOptions: { target: 'ES2019', noEmit: false } },
+        options: { transpileOnly: true, instance: 'functions', compilerOptions: { target: 'ES2020', noEmit: false } },
       },
     ],
   },

@@ -26,27 +26,20 @@ export function tableAnswer(result: Result<Table, Problem>): TableCell[][] {
   const width = heading.length;
   const listed = rows.length > 0 ? rows : [['none', ...Array<string>(width - 1).fill('')]];
   const answer = [[...heading], ...(listed as TableCell[][])];
-  let characters = 0;
+  let most = 0;
   for (const row of answer) {
     if (row.length !== width) throw new Error(`a row of ${row.length} cells under ${width} headings`);
     for (const cell of row) {
       if (typeof cell === 'number' && !Number.isFinite(cell)) return throwProblem({ code: 'answer-too-large' });
-      characters += typeof cell === 'string' ? writtenLength(cell) : String(cell).length + 1;
+      most += typeof cell === 'string' ? cell.length * 6 + 3 : longestNumber;
     }
-    characters += 2;
   }
-  return characters <= largestTable ? answer : throwProblem({ code: 'table-too-large', rows: rows.length });
+  const fits = most <= largestTable || JSON.stringify(answer).length <= largestTable;
+  return fits ? answer : throwProblem({ code: 'table-too-large', rows: rows.length });
 }
 
-/** Length of a text in JSON, its quotes and comma included; what is escaped or beyond ASCII is counted at its longest. */
-function writtenLength(text: string): number {
-  let length = 3;
-  for (let at = 0; at < text.length; at++) {
-    const code = text.charCodeAt(at);
-    length += code < 32 ? 6 : code === 34 || code === 92 ? 2 : code > 127 ? 3 : 1;
-  }
-  return length;
-}
+/** A number in JSON is never longer, its comma and brackets included; a character of a text never takes more than six. */
+const longestNumber = 28;
 
 function valueOf<T>(result: Result<T, Problem>): T {
   return result.ok ? result.value : throwProblem(result.problem);

@@ -14,7 +14,7 @@ import type { SaltName } from './copperSalts.js';
  * @param copper mass of copper [mg]
  * @param salt name of the salt
  * @returns mass of salt [g]
- * @example saltForCopper(copperMilligrams(20), 'pentahydrate') // ≈ 0.078581
+ * @example saltForCopper(copperMilligrams(20), 'pentahydrate') // ≈ 0.0785815
  */
 export function saltForCopper(copper: CopperMilligrams, salt: SaltName): SaltGrams {
   return saltGrams(copper / (1000 * copperFraction(salt)));

@@ -26,7 +26,11 @@ function bandOfForm(text: string, field: string): Result<JudgedBand, Problem> {
   return form.ok ? ok(formBand(form.value)) : form;
 }
 
-/** A form's band with its allowance, and the limits without it. */
+/**
+ * A form's band with its allowance, and the limits without it.
+ *
+ * Definition: as copperForms lists them, with their sources.
+ */
 export function formBand(name: FormName): JudgedBand {
   const { band, inner } = copperForms[name];
   return { ...band, inner };

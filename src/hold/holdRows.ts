@@ -41,7 +41,7 @@ export interface HoldRow {
  * @returns readings in time order
  */
 export function holdRows(columns: ReadingColumns, terms: HoldTerms, band: JudgedBand): readonly HoldRow[] {
-  const { when } = columns;
+  const { when, low, row, odd } = columns;
   const { holds, count } = traceHolds(columns, terms);
   const breaks = new Map(holds.flatMap((hold) => (hold.endedBy.kind === 'below' ? [[hold.endedBy.index, hold]] : [])));
   const rows: HoldRow[] = [];
@@ -68,25 +68,27 @@ export function holdRows(columns: ReadingColumns, terms: HoldTerms, band: Judged
     if (broken !== undefined && broken.to > (terms.arrived ?? -Infinity) - instantDays) {
       notes.push({ kind: 'hold broken', days: heldDays(broken, terms.arrived) });
     }
-    const elapsed = inside ? Math.max(0, at - heldFrom(hold, terms.arrived)) : null;
-    rows.push({ ...judged(columns, index, band), elapsed, notes });
+    const rowNumber = row[index] ?? 0;
+    rows.push({
+      when: at,
+      level: odd.get(rowNumber)?.under ?? low[index] ?? NaN,
+      status: statusOf(columns, index, band),
+      elapsed: inside ? Math.max(0, at - heldFrom(hold, terms.arrived)) : null,
+      row: rowNumber,
+      notes: notes.length === 0 ? noNotes : notes,
+    });
   }
   return rows;
 }
 
-type Judged = Pick<HoldRow, 'when' | 'level' | 'status' | 'row'>;
+/** Shared by the many readings of which nothing is to be said. */
+const noNotes: readonly ReadingNote[] = [];
 
-function judged({ when, low, row, odd }: ReadingColumns, index: number, band: JudgedBand): Judged {
-  const rowNumber = row[index] ?? 0;
+function statusOf({ low, row, odd }: ReadingColumns, index: number, band: JudgedBand): HoldRow['status'] {
   const lowEnd = low[index] ?? NaN;
-  const level = odd.get(rowNumber);
-  const status =
-    lowEnd < band.low - levelTolerance
-      ? 'below'
-      : (level?.high ?? lowEnd) > band.high + levelTolerance
-        ? 'above'
-        : 'in band';
-  return { when: when[index] ?? NaN, level: level?.under ?? lowEnd, status, row: rowNumber };
+  if (lowEnd < band.low - levelTolerance) return 'below';
+  const highEnd = odd.get(row[index] ?? 0)?.high ?? lowEnd;
+  return highEnd > band.high + levelTolerance ? 'above' : 'in band';
 }
 
 function readingNotes(columns: ReadingColumns, index: number, band: JudgedBand): ReadingNote[] {
@@ -95,7 +97,7 @@ function readingNotes(columns: ReadingColumns, index: number, band: JudgedBand):
   const level = columns.odd.get(columns.row[index] ?? 0);
   if (level?.approximate === true) notes.push({ kind: 'approximate' });
   if (level?.high === Infinity) notes.push({ kind: 'top unknown' });
-  if (band.inner !== undefined && judged(columns, index, band).status === 'in band') {
+  if (band.inner !== undefined && statusOf(columns, index, band) === 'in band') {
     const outsideInner =
       lowEnd < band.inner.low - levelTolerance || (level?.high ?? lowEnd) > band.inner.high + levelTolerance;
     if (outsideInner) notes.push({ kind: 'allowance' });

@@ -7,7 +7,11 @@ import { isoFromSerial } from '../units/time/isoFromSerial.js';
 import type { HoldTerms } from './holdTerms.js';
 import type { Hold, HoldTrace } from './traceHolds.js';
 
-/** The hold that the last reading belongs to, or why none runs. */
+/**
+ * The hold that the last reading belongs to, or why none runs.
+ *
+ * Definition: as traced; without a reading, or after a reading below, there is none.
+ */
 export function runningHold(columns: ReadingColumns, terms: HoldTerms, trace: HoldTrace): Result<Hold, Problem> {
   const last = trace.lastIndex;
   if (last === null) return refuse({ code: 'no-reading' });

@@ -61,7 +61,8 @@ export function filteredLevels(steps: LevelSteps, course: Course): FilteredLevel
       const thick = thickAfter[index] ?? NaN;
       const error = noise[index] ?? NaN;
       const spread = thick * thick * uncertain + error;
-      level = uncertain === Infinity ? reading / thick : level + ((uncertain * thick) / spread) * (reading - thick * level);
+      level =
+        uncertain === Infinity ? reading / thick : level + ((uncertain * thick) / spread) * (reading - thick * level);
       uncertain = uncertain === Infinity ? error / (thick * thick) : (uncertain * error) / spread;
     }
     mean[index] = level;

@@ -39,7 +39,8 @@ export function levelBands(given: Given): LevelBands {
   const { count } = steps;
   const column = () => new Float64Array(count);
   const bands = { expected: column(), low: column(), high: column(), expectedBefore: column(), highBefore: column() };
-  let [level, variance] = [smoothed.start.mean, smoothed.start.variance];
+  let level = smoothed.start.mean;
+  let variance = smoothed.start.variance;
   for (let index = 0; index < count; index++) {
     const share = steps.share[index] ?? NaN;
     const thick = steps.thickAfter[index] ?? NaN;
@@ -52,7 +53,8 @@ export function levelBands(given: Given): LevelBands {
     bands.high[index] = notNegative(thick * (mean + half));
     if (share === 0) writeEmptied(bands, given, index, level, variance);
     else writeBefore(bands, steps, index, (mean - (steps.added[index] ?? NaN)) / share, half / share);
-    [level, variance] = [mean, total];
+    level = mean;
+    variance = total;
   }
   return bands;
 }

@@ -72,7 +72,8 @@ export function levelSteps(given: Given): LevelSteps {
     steps.share[index] = 1;
     steps.read[index] = steps.noise[index] = NaN;
     if (kind[index] === eventKinds.volume) steps.share[index] = thick / thickAfter;
-    else if (kind[index] === eventKinds.dose) steps.added[index] = ((amount[index] ?? NaN) * (given.strength ?? NaN)) / volume;
+    else if (kind[index] === eventKinds.dose)
+      steps.added[index] = ((amount[index] ?? NaN) * (given.strength ?? NaN)) / volume;
     else if (kind[index] === eventKinds.change) writeChange(steps, events, index);
     else if (kind[index] === eventKinds.reading && writeReading(steps, given, index)) steps.readings++;
   }

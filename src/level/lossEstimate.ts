@@ -19,8 +19,8 @@ const priorInformation = 1 / usualScale ** 2;
 /** Fewer readings than this show no loss: two levels fit any rate. */
 const fewestReadings = 3;
 const mostPasses = 12;
-/** A step smaller than this in the rate [1/day] moves a level by nothing that a meter shows, even over a year. */
-const closeEnough = 1e-8;
+/** The search ends at a step smaller than this part of the rate's own spread; that last step is still taken. */
+const closeEnough = 1e-4;
 
 /**
  * Rate of loss, by maximum likelihood with a weak prior toward none.
@@ -56,8 +56,8 @@ export function lossEstimate(steps: LevelSteps, drift: number): LossEstimate {
     const steep = passes === 1 ? now.information : (last.slope - now.slope) / (rate - before);
     const step = now.slope / (steep > 0 ? steep : now.information);
     const next = within(rate + step, low, high);
-    if (Math.abs(next - rate) < closeEnough) break;
     [before, last, rate] = [rate, now, next];
+    if (Math.abs(rate - before) * Math.sqrt(now.information) < closeEnough) break;
     now = judged(rate);
     passes++;
   }

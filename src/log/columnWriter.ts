@@ -1,4 +1,5 @@
 import type { Level } from './reading.js';
+import { timeOrder } from './timeOrder.js';
 import type { ReadingColumns } from './readingColumns.js';
 
 /** Fills reading columns in row order and hands them over in time order. */
@@ -35,9 +36,8 @@ export class ColumnWriter {
   }
 
   private inTimeOrder(): Pick<ReadingColumns, 'when' | 'low' | 'row'> {
-    const order = Uint32Array.from({ length: this.count }, (_, index) => index);
     const when = this.when;
-    order.sort((a, b) => (when[a] ?? 0) - (when[b] ?? 0) || a - b);
+    const order = timeOrder(when, this.count);
     return {
       when: Float64Array.from(order, (from) => when[from] ?? 0),
       low: Float64Array.from(order, (from) => this.low[from] ?? 0),

@@ -95,7 +95,7 @@ function inMilligramsPerLitre(
   if (unitText === undefined) return ok(value);
   const { convert, known } = dimensions.level;
   const key = unitText.replace(/ /g, '');
-  const inUnit = Object.hasOwn(convert, key) ? convert[key] : undefined;
+  const inUnit = convert.get(key);
   return inUnit === undefined ? refuse({ code: 'unknown-unit', at, given, known }) : ok(inUnit(value));
 }
 

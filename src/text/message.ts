@@ -35,9 +35,14 @@ function written<C extends Problem['code']>(code: C, problem: ByCode[C]): string
   return sentences[code](problem);
 }
 
+/** The texts that a problem repeats as a person wrote them. */
+const repeated = ['given', 'first', 'second', 'heading'];
+
 function withShortGiven(problem: Problem): Problem {
-  if (problem.code === 'outside-validity' || !('given' in problem)) return problem;
-  return { ...problem, given: cut(problem.given, shortened) };
+  const entries = Object.entries(problem).map(([name, value]) =>
+    typeof value === 'string' && repeated.includes(name) ? [name, cut(value, shortened)] : [name, value],
+  );
+  return Object.fromEntries(entries) as Problem;
 }
 
 function cut(text: string, most: number): string {

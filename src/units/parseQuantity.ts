@@ -28,7 +28,7 @@ function parseText(text: string, name: DimensionName, at: Place): Result<number,
   if (number.rest === '') return ok(number.value);
   const dimension: Dimension = dimensions[name];
   const key = unitKey(number.rest);
-  const convert = Object.hasOwn(dimension.convert, key) ? dimension.convert[key] : undefined;
+  const convert = dimension.convert.get(key);
   if (convert === undefined) return refuse({ code: 'unknown-unit', at, given, known: dimension.known });
   return ok(convert(number.value));
 }

@@ -12,8 +12,10 @@ export function shown(cell: Cell): string {
   return `${cell.cells} cells`;
 }
 
-/** A number to ten significant digits, trailing zeros dropped. */
+/** A number to ten significant digits, trailing zeros dropped; one that no double holds as a bound. */
 export function shownNumber(x: number): string {
+  if (x === Infinity) return 'over 1e308';
+  if (x === -Infinity) return 'under -1e308';
   const rounded = Number(x.toPrecision(10));
   // The largest doubles round to no double at all.
   return String(Number.isFinite(rounded) ? rounded : x);

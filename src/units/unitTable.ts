@@ -4,7 +4,7 @@ export interface Dimension {
   readonly unit: string;
   /** The units a text may name, as a message lists them. */
   readonly known: string;
-  readonly convert: Readonly<Record<string, (x: number) => number>>;
+  readonly convert: ReadonlyMap<string, (x: number) => number>;
 }
 
 type Factors = Readonly<Record<string, number>>;
@@ -70,9 +70,12 @@ export const dimensions = {
   celsius: {
     unit: '°C',
     known: 'C F',
-    convert: { c: (x: number) => x, f: (x: number) => (x - 32) / 1.8 },
+    convert: new Map([
+      ['c', (x: number) => x],
+      ['f', (x: number) => (x - 32) / 1.8],
+    ]),
   },
-  plain: { unit: '', known: 'none: a bare number', convert: {} },
+  plain: { unit: '', known: 'none: a bare number', convert: new Map<string, (x: number) => number>() },
 } as const satisfies Record<string, Dimension>;
 
 export type DimensionName = keyof typeof dimensions;
@@ -89,7 +92,7 @@ export function unitKey(text: string): string {
     .replace(/^gal(?:lons?)?\(?imp\)?$/, 'impgal');
 }
 
-function scaled(factors: Factors, by: number): Record<string, (x: number) => number> {
+function scaled(factors: Factors, by: number): ReadonlyMap<string, (x: number) => number> {
   const entries = Object.entries(factors).map(([unit, factor]) => {
     // Dividing keeps exact what a power of ten would blur: 2250 ug/L is 2.25.
     const inverse = Math.round(1 / factor);
@@ -97,5 +100,5 @@ function scaled(factors: Factors, by: number): Record<string, (x: number) => num
     const convert = (x: number): number => (exactInverse ? (x * by) / inverse : x * factor * by);
     return [unit, convert] as const;
   });
-  return Object.fromEntries(entries);
+  return new Map(entries);
 }

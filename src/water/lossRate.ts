@@ -38,7 +38,7 @@ export function lossRate(readings: readonly LossReading[]): Result<LossRate, Pro
   const fault = lossFault(readings) ?? lossFault(instants);
   if (fault !== null) return refuse(fault);
   const first = instants[0]?.when ?? 0;
-  const last = instants.at(-1)?.when ?? 0;
+  const last = instants[instants.length - 1]?.when ?? 0;
   if (instants.length < 3) return ok({ verdict: 'too-few-readings' });
   const line = leastSquaresLine(
     instants.map(({ when }) => when - first),
@@ -55,7 +55,7 @@ function byInstant(readings: readonly LossReading[]): LossReading[] {
   const instants: LossReading[] = [];
   let start = -Infinity;
   for (const reading of sorted) {
-    const before = instants.at(-1);
+    const before = instants[instants.length - 1];
     if (before === undefined || reading.when - start >= instantDays) {
       instants.push(reading);
       start = reading.when;

@@ -13,6 +13,23 @@ const x = -1.234567890123e-200;
 
 /** Every code, with the longest data it can carry and in each of its shapes. */
 const samples: Samples = {
+  'missing-heading': [{ code: 'missing-heading', kind: 'temperature' }],
+  'two-headings': [{ code: 'two-headings', kind: 'replacement', first: long, second: long }],
+  'heading-unit': [
+    {
+      code: 'heading-unit',
+      heading: long,
+      kind: 'change',
+      unit: 'mg/l',
+      known: 'L mL gal, imp gal, cc tsp tbsp fl oz',
+    },
+  ],
+  'row-without-time': [{ code: 'row-without-time', row: 1048576 }],
+  'several-systems': [{ code: 'several-systems', systems: [long, long, long, long] }],
+  'card-shape': [{ code: 'card-shape', rows: 1048576, columns: 16384 }],
+  'card-twice': [{ code: 'card-twice', name: 'meter accuracy', first: long, second: long }],
+  'card-without': [{ code: 'card-without', name: 'form or band' }],
+  'log-without-rows': [{ code: 'log-without-rows' }],
   blank: [
     { code: 'blank', at: row, kind: 'band' },
     { code: 'blank', at: field, kind: 'strength' },

@@ -1,7 +1,7 @@
 import type { Problem } from '../../result/problem.js';
 import { ok, refuse, type Result } from '../../result/result.js';
 import { shown } from '../../units/shown.js';
-import { dimensions, unitKey, type Dimension } from '../../units/unitTable.js';
+import { dimensions, unitKey } from '../../units/unitTable.js';
 import { headingKey, type ColumnWords } from './columnKinds.js';
 
 /** Units that a heading may name beside those of its dimension. */
@@ -15,7 +15,7 @@ export function headingUnit(text: string, words: ColumnWords): Result<string | n
   if (words.dimension === undefined) return ok(null);
   const own = dimensions[words.dimension];
   const extra = extraUnits[words.kind] ?? [];
-  const fits = (key: string): boolean => Object.hasOwn(own.convert, key) || extra.includes(key);
+  const fits = (key: string): boolean => own.convert.has(key) || extra.includes(key);
   const { bracketed, loose, last } = unitWords(text);
   const stated = [...bracketed, ...loose].filter((key) => fits(key) || isUnit(key));
   const wrong = stated.find((key) => !fits(key));
@@ -54,10 +54,10 @@ function unitWords(text: string): UnitWords {
       key === 'psu' ||
       /^(?:ml|(?:imp)?gal(?:lons?)?|lit(?:re|er)s?|floz|tsp|tbsp)$/.test(key),
   );
-  const last = words.at(-1);
+  const last = words[words.length - 1];
   return { bracketed: brackets, loose, last: last === undefined ? undefined : unitKey(last) };
 }
 
 function isUnit(key: string): boolean {
-  return Object.values(dimensions).some((dimension: Dimension) => Object.hasOwn(dimension.convert, key)) || key === '%';
+  return Object.values(dimensions).some(({ convert }) => convert.has(key)) || key === '%';
 }

@@ -44,5 +44,5 @@ function inOwnUnit(cell: Cell, { dimension, unit, gallon }: NumberColumn, at: Pl
 function converted(value: number, unit: string, dimension: DimensionName, gallon: Gallon): number {
   const { convert }: Dimension = dimensions[dimension];
   const key = gallon === 'imperial' && /^gal(?:lons?)?$/.test(unit) ? 'impgal' : unit;
-  return convert[key]?.(value) ?? value;
+  return convert.get(key)?.(value) ?? value;
 }

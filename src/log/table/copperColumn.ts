@@ -48,7 +48,7 @@ export function copperColumn({ log, rows, faults }: ReadRows, heading: HeadingRe
 /** What makes mg/L of the heading's unit; null where it is mg/L. */
 function converter(unit: string | null): ((x: number) => number) | null {
   const { convert }: Dimension = dimensions.level;
-  const toLevel = unit === null ? undefined : convert[unit];
+  const toLevel = unit === null ? undefined : convert.get(unit);
   return toLevel === undefined || toLevel(1) === 1 ? null : toLevel;
 }
 

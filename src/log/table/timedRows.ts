@@ -1,3 +1,4 @@
+import { timeOrder } from '../timeOrder.js';
 import type { RowFault } from './log.js';
 import type { LogRange } from './logRange.js';
 import type { TimeReader } from './rowTimes.js';
@@ -37,8 +38,7 @@ export function timedRows({ range }: LogRange, kept: Uint32Array, times: TimeRea
 }
 
 function inTimeOrder({ count, row, when, dateOnly, faults }: TimedRows): TimedRows {
-  const order = Uint32Array.from({ length: count }, (_, index) => index);
-  order.sort((a, b) => (when[a] ?? 0) - (when[b] ?? 0) || a - b);
+  const order = timeOrder(when, count);
   return {
     count,
     row: Uint32Array.from(order, (from) => row[from] ?? 0),

@@ -16,7 +16,7 @@ export const logSentences = {
   'missing-heading': ({ kind }) =>
     `log has no heading read as ${kind}; give the range with its heading row, and head that column ${headingWords[kind] ?? `"${kind}"`}`,
   'two-headings': ({ kind, first, second }) =>
-    `headings ${first} and ${second} are both read as ${kind}; rename one of them`,
+    `headings ${first} and ${second} are both read as ${kind}; give one of them another name`,
   'heading-unit': ({ heading, kind, unit, known }) =>
     `heading ${heading} is read as ${kind}, which ${unit} does not fit; write one of these: ${known}`,
   'row-without-time': ({ row }) => `row ${row} has no time and no date above it; write one, like "2026-03-01 08:00"`,
@@ -25,7 +25,7 @@ export const logSentences = {
   'card-shape': ({ rows, columns }) =>
     `card has ${rows} rows and ${columns} columns; give two columns, names and values`,
   'card-twice': ({ name, first, second }) =>
-    `card names ${first} and ${second} are both read as ${name}; keep one of them`,
-  'card-without': ({ name }) => `card has no ${name}; add a row with ${name} and its value`,
+    `card names ${first} and ${second} are both read as ${name}; give only one of them`,
+  'card-without': ({ name }) => `card has no ${name}; write a row with ${name} and its value`,
   'log-without-rows': () => 'log has no row below its headings; write the first reading beside its time',
 } satisfies Partial<Sentences>;

@@ -10,7 +10,7 @@ export const readingSentences = {
     `${place(at)} ${given} is not a reading; write ${whatToWrite.reading.write}, or leave it empty`,
   'reading-too-high': ({ at, given, bare }) =>
     bare
-      ? `${place(at)} ${given} is more than 20 mg/L; if it is ug/L write "${given.replaceAll('"', '')} ug/L"`
+      ? `${place(at)} ${given} is more than 20 mg/L; if it is ug/L write "${given.replace(/"/g, '')} ug/L"`
       : `${place(at)} ${given} is more than 20 mg/L, the most a level may be; check its unit and write it again`,
   'reading-negative': ({ at, given }) =>
     `${place(at)} ${given} is negative; write a level from 0 to 20 mg/L, or leave it empty`,

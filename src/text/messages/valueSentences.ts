@@ -23,7 +23,7 @@ export const valueSentences = {
   'not-whole': ({ field, given }) => `${field} ${given} is not a whole number; write one like 3`,
   'not-a-choice': ({ field, given, choices }) => `${field} ${given} is not known; write ${listed(choices)}`,
   'share-of-volume': ({ field, given }) => {
-    const bare = given.replaceAll('"', '');
+    const bare = given.replace(/"/g, '');
     const percent = shownNumber(Number(bare) * 100);
     return `${field} ${given} may be litres or a share; write "${bare} L" or "${percent}%"`;
   },

@@ -1,0 +1,7 @@
+/** What the rules of the hold find. */
+export type HoldFinding = {
+  readonly code: 'hold-broken';
+  readonly level: number;
+  readonly low: number;
+  readonly days: number;
+};

@@ -1,0 +1,16 @@
+import type { Finding } from '../../rules/finding.js';
+import type { ByFindingCode, FindingSentences, FindingWords } from './findingWords.js';
+import { holdFindings } from './holdFindings.js';
+
+const sentences: FindingSentences = {
+  ...holdFindings,
+} satisfies FindingSentences;
+
+/** A finding in words: what was found, and the rule behind it. */
+export function findingText(finding: Finding): FindingWords {
+  return written(finding.code, finding);
+}
+
+function written<C extends Finding['code']>(code: C, finding: ByFindingCode[C]): FindingWords {
+  return sentences[code](finding);
+}
