@@ -12,7 +12,7 @@ import {
 } from '../src/index.js';
 import { numberAnswer, pairAnswer, tableAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
-import { holdQuestion } from './holdQuestion.js';
+import { columnsAnswer, traceAnswerOf } from './holdQuestion.js';
 
 /**
  * Low and high limit of the therapeutic band of a copper form, side by side. Fish die inside the band too; a veterinarian decides.
@@ -47,8 +47,8 @@ export function holdDaysCell(
   confirm?: any,
 ): number {
   return numberAnswer(
-    holdQuestion({ when, copper, band, asOf, arrived, longestGap, confirm }, ({ columns, terms }) =>
-      holdDays(columns, terms),
+    traceAnswerOf({ when, copper, band, asOf, arrived, longestGap, confirm }, ({ trace, terms }) =>
+      holdDays(trace, terms),
     ),
   );
 }
@@ -75,8 +75,8 @@ export function holdStartCell(
   confirm?: any,
 ): number {
   return numberAnswer(
-    holdQuestion({ when, copper, band, asOf, arrived, longestGap, confirm }, ({ columns, terms }) =>
-      holdStart(columns, terms),
+    traceAnswerOf({ when, copper, band, asOf, arrived, longestGap, confirm }, ({ trace, terms }) =>
+      holdStart(trace, terms),
     ),
   );
 }
@@ -103,8 +103,8 @@ export function holdEndsCell(
   confirm?: any,
 ): number {
   return numberAnswer(
-    holdQuestion({ when, copper, band, days, arrived, longestGap, confirm }, ({ columns, terms, days: wanted }) =>
-      holdEnds(columns, terms, wanted),
+    traceAnswerOf({ when, copper, band, days, arrived, longestGap, confirm }, ({ trace, terms, days: wanted }) =>
+      holdEnds(trace, terms, wanted),
     ),
   );
 }
@@ -131,7 +131,7 @@ export function holdRowsCell(
   confirm?: any,
 ): any[][] {
   return tableAnswer(
-    holdQuestion({ when, copper, band, asOf, arrived, longestGap, confirm }, ({ columns, terms, band: judged }) =>
+    columnsAnswer({ when, copper, band, asOf, arrived, longestGap, confirm }, ({ columns, terms, band: judged }) =>
       ok(holdRowsTable(holdRows(columns, terms, judged))),
     ),
   );
@@ -159,8 +159,8 @@ export function holdsCell(
   confirm?: any,
 ): any[][] {
   return tableAnswer(
-    holdQuestion({ when, copper, band, days, arrived, longestGap, confirm }, ({ columns, terms, days: wanted }) =>
-      ok(holdsTable(holdSpans(columns, terms, wanted))),
+    traceAnswerOf({ when, copper, band, days, arrived, longestGap, confirm }, ({ trace, terms, days: wanted }) =>
+      ok(holdsTable(holdSpans(trace, terms, wanted))),
     ),
   );
 }

@@ -9,11 +9,13 @@ import {
   readReadings,
   surely,
   timeIn,
+  traceAnswer,
   unlessBlankOrZero,
   usualHoldDays,
   usualLongestGapDays,
   zeroOrUntested,
   type HoldTerms,
+  type HoldTrace,
   type JudgedBand,
   type Problem,
   type ReadingColumns,
@@ -33,22 +35,63 @@ interface HoldArguments {
   readonly confirm: unknown;
 }
 
-type HoldSettings = Omit<HoldTerms, 'low'> & { readonly band: JudgedBand; readonly days: number };
-
-export interface HoldQuestion {
+/** A question about the readings themselves. */
+export interface ColumnsQuestion {
   readonly columns: ReadingColumns;
   readonly terms: HoldTerms;
   readonly band: JudgedBand;
+}
+
+/** A question about the holds alone. */
+export interface TraceQuestion {
+  readonly trace: HoldTrace;
+  readonly terms: HoldTerms;
   readonly days: number;
 }
 
-/** Reads what the hold functions share, the ranges last, and asks the question. */
-export function holdQuestion<T>(
+/** Reads what the hold functions share, the ranges last, and asks about the readings. */
+export function columnsAnswer<T>(
   given: HoldArguments,
-  ask: (question: HoldQuestion) => Result<T, Problem>,
+  ask: (question: ColumnsQuestion) => Result<T, Problem>,
 ): Result<T, Problem> {
-  const settings = callWith(
-    surely((read: HoldSettings) => read),
+  const read = holdSettings(given);
+  if (!read.ok) return read;
+  const columns = readReadings(readingRanges(given));
+  if (!columns.ok) return columns;
+  const { band, terms } = read.value;
+  return zeroOrUntested(columns.value, band.low, (readings) => ask({ columns: readings, terms, band }));
+}
+
+/** Reads what the hold functions share, the ranges last, and asks about the holds. */
+export function traceAnswerOf<T>(
+  given: HoldArguments,
+  ask: (question: TraceQuestion) => Result<T, Problem>,
+): Result<T, Problem> {
+  const read = holdSettings(given);
+  if (!read.ok) return read;
+  const { terms, days: wanted } = read.value;
+  return traceAnswer(readingRanges(given), terms, (trace) => ask({ trace, terms, days: wanted }));
+}
+
+function readingRanges({ when, copper }: HoldArguments) {
+  return { when: rangeOf(when), copper: rangeOf(copper), cellOf };
+}
+
+interface HoldSettings {
+  readonly band: JudgedBand;
+  readonly days: number;
+  readonly terms: HoldTerms;
+}
+
+type ReadSettings = Omit<HoldTerms, 'low'> & { readonly band: JudgedBand; readonly days: number };
+
+function holdSettings(given: HoldArguments): Result<HoldSettings, Problem> {
+  return callWith(
+    surely(({ band, days: wanted, ...times }: ReadSettings) => ({
+      band,
+      days: wanted,
+      terms: { low: band.low, ...times },
+    })),
     {
       band: bandIn(rangeOf(given.band).map((row) => row.map(cellOf))),
       days: unlessBlankOrZero(cellOf(given.days), daysIn, days(usualHoldDays)),
@@ -58,10 +101,4 @@ export function holdQuestion<T>(
       confirm: optionally(cellOf(given.confirm), confirmIn, 1 as const),
     },
   );
-  if (!settings.ok) return settings;
-  const columns = readReadings({ when: rangeOf(given.when), copper: rangeOf(given.copper), cellOf });
-  if (!columns.ok) return columns;
-  const { band, days: wanted, ...times } = settings.value;
-  const terms = { low: band.low, ...times };
-  return zeroOrUntested(columns.value, band.low, (read) => ask({ columns: read, terms, band, days: wanted }));
 }

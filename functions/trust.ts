@@ -18,7 +18,7 @@ import {
 } from '../src/index.js';
 import { numberAnswer, tableAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
-import { holdQuestion } from './holdQuestion.js';
+import { columnsAnswer } from './holdQuestion.js';
 import { rangeOf } from './rangeOf.js';
 
 /**
@@ -47,7 +47,7 @@ export function holdChanceCell(
   });
   if (!meter.ok) return numberAnswer(meter);
   return numberAnswer(
-    holdQuestion({ when, copper, band, arrived: null, longestGap: 'none', confirm: null }, ({ columns, terms }) =>
+    columnsAnswer({ when, copper, band, arrived: null, longestGap: 'none', confirm: null }, ({ columns, terms }) =>
       holdChance(columns, { low: terms.low, ...meter.value }),
     ),
   );

@@ -98,3 +98,5 @@ export { medicinesIn } from './plan/medicinesIn.js';
 export { observationEnd } from './plan/observationEnd.js';
 export { plan } from './plan/plan.js';
 export { planTable } from './text/planTable.js';
+export { traceAnswer } from './hold/traceAnswer.js';
+export type { HoldTrace } from './hold/traceHolds.js';

@@ -29,7 +29,7 @@ export function holdChance(columns: ReadingColumns, given: MeterOnTank & { low: 
   const meter = meterOf(given);
   if (!meter.ok) return meter;
   const terms = { low, longestGap: Infinity, confirm: 1 } as const;
-  const hold = runningHold(columns, terms, traceHolds(columns, terms));
+  const hold = runningHold(traceHolds(columns, terms), terms);
   if (!hold.ok) return hold;
   const { when, level } = lowestAtEachInstant(columns, hold.value);
   const spread = level.map((reading) => meterSpread(given, reading));

@@ -1,26 +1,24 @@
-import type { ReadingColumns } from '../log/readingColumns.js';
 import type { Problem } from '../result/problem.js';
 import { ok, type Result } from '../result/result.js';
 import { secondDays, serialDay, type SerialDay } from '../units/quantity.js';
 import { heldDays, heldFrom } from './heldFrom.js';
 import type { HoldTerms } from './holdTerms.js';
 import { runningHold } from './runningHold.js';
-import { traceHolds } from './traceHolds.js';
+import type { HoldTrace } from './traceHolds.js';
 
 /**
  * When the first hold that was long enough reached the wanted days; else when the running one will, if it holds.
  *
  * Definition: start (or arrival) plus the wanted days; long enough holds to within a second.
  *
- * @param columns readings in time order
+ * @param trace holds of the readings
  * @param terms what counts as a hold
  * @param wanted unbroken days [days]
  * @returns [serial day]
  */
-export function holdEnds(columns: ReadingColumns, terms: HoldTerms, wanted: number): Result<SerialDay, Problem> {
-  const trace = traceHolds(columns, terms);
+export function holdEnds(trace: HoldTrace, terms: HoldTerms, wanted: number): Result<SerialDay, Problem> {
   const enough = trace.holds.find((hold) => isLongEnough(heldDays(hold, terms.arrived), wanted));
-  const hold = enough === undefined ? runningHold(columns, terms, trace) : ok(enough);
+  const hold = enough === undefined ? runningHold(trace, terms) : ok(enough);
   return hold.ok ? ok(serialDay(heldFrom(hold.value, terms.arrived) + wanted)) : hold;
 }
 

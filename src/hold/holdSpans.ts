@@ -1,9 +1,8 @@
-import type { ReadingColumns } from '../log/readingColumns.js';
 import { instantDays } from '../units/quantity.js';
 import { heldDays, heldFrom } from './heldFrom.js';
 import { isLongEnough } from './holdEnds.js';
 import type { HoldTerms } from './holdTerms.js';
-import { traceHolds, type HoldEnd } from './traceHolds.js';
+import type { HoldEnd, HoldTrace } from './traceHolds.js';
 
 /** A hold as the table of holds lists it. */
 export interface HoldSpan {
@@ -23,15 +22,15 @@ export interface HoldSpan {
  *
  * Definition: see traceHolds; days from the start (or the arrival) to the last reading not below.
  *
- * @param columns readings in time order
+ * @param trace holds of the readings
  * @param terms what counts as a hold
  * @param wanted unbroken days [days]
  * @returns holds in time order
  */
-export function holdSpans(columns: ReadingColumns, terms: HoldTerms, wanted: number): readonly HoldSpan[] {
+export function holdSpans(trace: HoldTrace, terms: HoldTerms, wanted: number): readonly HoldSpan[] {
   const { arrived } = terms;
-  return traceHolds(columns, terms)
-    .holds.filter((hold) => hold.endedBy.kind === 'running' || arrived === undefined || hold.to > arrived - instantDays)
+  return trace.holds
+    .filter((hold) => hold.endedBy.kind === 'running' || arrived === undefined || hold.to > arrived - instantDays)
     .map((hold) => {
       const held = heldDays(hold, arrived);
       return {
@@ -40,7 +39,7 @@ export function holdSpans(columns: ReadingColumns, terms: HoldTerms, wanted: num
         days: held,
         enough: isLongEnough(held, wanted),
         endedBy: hold.endedBy,
-        row: hold.endedBy.kind === 'running' ? null : (columns.row[hold.endedBy.index] ?? null),
+        row: hold.endedBy.kind === 'running' ? null : hold.endedBy.row,
       };
     });
 }

@@ -1,4 +1,3 @@
-import type { ReadingColumns } from '../log/readingColumns.js';
 import type { Problem } from '../result/problem.js';
 import { ok, refuse, type Result } from '../result/result.js';
 import { shownNumber } from '../units/shown.js';
@@ -12,17 +11,15 @@ import type { Hold, HoldTrace } from './traceHolds.js';
  *
  * Definition: as traced; without a reading, or after a reading below, there is none.
  */
-export function runningHold(columns: ReadingColumns, terms: HoldTerms, trace: HoldTrace): Result<Hold, Problem> {
-  const last = trace.lastIndex;
+export function runningHold({ running, last }: HoldTrace, terms: HoldTerms): Result<Hold, Problem> {
   if (last === null) return refuse({ code: 'no-reading' });
-  if (trace.running !== null) return ok(trace.running);
-  const level = columns.low[last] ?? NaN;
+  if (running !== null) return ok(running);
   return refuse({
     code: 'no-hold',
-    level: shownNumber(level),
-    when: isoFromSerial(columns.when[last] ?? NaN),
-    row: columns.row[last] ?? 0,
+    level: shownNumber(last.level),
+    when: isoFromSerial(last.when),
+    row: last.row,
     low: terms.low,
-    confirming: level >= terms.low - levelTolerance,
+    confirming: last.level >= terms.low - levelTolerance,
   });
 }

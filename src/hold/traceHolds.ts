@@ -1,6 +1,6 @@
 import type { ReadingColumns } from '../log/readingColumns.js';
-import { instantDays, levelTolerance, secondDays } from '../units/quantity.js';
 import type { HoldTerms } from './holdTerms.js';
+import { HoldTracer } from './holdTracer.js';
 
 /** A stretch of readings none of which is below the low limit. Indexes point into the columns it was traced from. */
 export interface Hold {
@@ -15,16 +15,24 @@ export interface Hold {
 }
 
 export type HoldEnd =
-  | { readonly kind: 'below'; readonly index: number }
-  | { readonly kind: 'untested'; readonly index: number; readonly days: number }
+  | { readonly kind: 'below'; readonly index: number; readonly row: number }
+  | { readonly kind: 'untested'; readonly index: number; readonly row: number; readonly days: number }
   | { readonly kind: 'running' };
+
+export interface LastTest {
+  /** [serial day] */
+  readonly when: number;
+  /** The low end. [mg/L] */
+  readonly level: number;
+  readonly row: number;
+}
 
 export interface HoldTrace {
   readonly holds: readonly Hold[];
   /** The hold that the last reading belongs to. */
   readonly running: Hold | null;
   /** The lowest reading of the last instant, null where there is no reading. */
-  readonly lastIndex: number | null;
+  readonly last: LastTest | null;
   /** How many readings the trace saw: those not after `asOf`. */
   readonly count: number;
 }
@@ -41,55 +49,8 @@ export interface HoldTrace {
  * @returns every hold in time order
  */
 export function traceHolds(columns: ReadingColumns, terms: HoldTerms): HoldTrace {
-  const { when, low: level } = columns;
-  const threshold = terms.low - levelTolerance;
-  const longestGap = terms.longestGap + secondDays;
-  const count = countUntil(columns, terms.asOf);
-  const holds: Hold[] = [];
-  let start = -1;
-  let inARow = 0;
-  let lastHeld = -1;
-  let lastLowest = -1;
-  let previous = NaN;
-  const close = (endedBy: HoldEnd): void => {
-    if (start >= 0) holds.push(hold(columns, start, lastHeld, endedBy));
-    start = -1;
-    inARow = 0;
-  };
-  for (let index = 0; index < count;) {
-    const instant = when[index] ?? NaN;
-    const first = index;
-    let lowest = index;
-    while (++index < count && (when[index] ?? NaN) - instant < instantDays) {
-      if ((level[index] ?? NaN) < (level[lowest] ?? NaN)) lowest = index;
-    }
-    if ((level[lowest] ?? NaN) < threshold) close({ kind: 'below', index: lowest });
-    else {
-      if (instant - previous > longestGap) close({ kind: 'untested', index: first, days: instant - previous });
-      if (++inARow >= terms.confirm && start < 0) start = first;
-      lastHeld = index - 1;
-    }
-    previous = instant;
-    lastLowest = lowest;
-  }
-  const running = start < 0 ? null : hold(columns, start, lastHeld, { kind: 'running' });
-  if (running !== null) holds.push(running);
-  return { holds, running, lastIndex: lastLowest < 0 ? null : lastLowest, count };
-}
-
-function hold({ when }: ReadingColumns, firstIndex: number, lastIndex: number, endedBy: HoldEnd): Hold {
-  return { firstIndex, lastIndex, from: when[firstIndex] ?? NaN, to: when[lastIndex] ?? NaN, endedBy };
-}
-
-/** How many readings are not after `asOf`; one in the same instant is not after it. */
-function countUntil({ when, count }: ReadingColumns, asOf: number | undefined): number {
-  if (asOf === undefined) return count;
-  let known = 0;
-  let after = count;
-  while (known < after) {
-    const middle = (known + after) >>> 1;
-    if ((when[middle] ?? NaN) - asOf < instantDays) known = middle + 1;
-    else after = middle;
-  }
-  return known;
+  const { when, low, row, count } = columns;
+  const tracer = new HoldTracer(terms);
+  for (let index = 0; index < count; index++) tracer.add(when[index] ?? 0, low[index] ?? 0, row[index] ?? 0);
+  return tracer.trace();
 }

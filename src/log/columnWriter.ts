@@ -1,12 +1,9 @@
-import type { Level } from './reading.js';
 import { timeOrder } from './timeOrder.js';
 import type { ReadingColumns } from './readingColumns.js';
+import type { ReadingSink } from './readingSink.js';
 
 /** Fills reading columns in row order and hands them over in time order. */
-export class ColumnWriter {
-  readonly odd = new Map<number, Level>();
-  readonly zeroRows: number[] = [];
-  hasBlanks = false;
+export class ColumnWriter implements ReadingSink {
   private count = 0;
   private sorted = true;
   private latest = -Infinity;
@@ -29,10 +26,9 @@ export class ColumnWriter {
     else this.latest = when;
   }
 
-  columns(): ReadingColumns {
-    const { count, odd, zeroRows, hasBlanks } = this;
-    const arrays = this.sorted ? { when: this.when, low: this.low, row: this.row } : this.inTimeOrder();
-    return { count, ...arrays, odd, zeroRows, hasBlanks };
+  columns(): Pick<ReadingColumns, 'count' | 'when' | 'low' | 'row'> {
+    const { count, when, low, row } = this;
+    return { count, ...(this.sorted ? { when, low, row } : this.inTimeOrder()) };
   }
 
   private inTimeOrder(): Pick<ReadingColumns, 'when' | 'low' | 'row'> {

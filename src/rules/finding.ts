@@ -1,5 +1,5 @@
 import type { ReferenceKey } from '../references/references.js';
-import type { HoldFinding } from './holdFinding.js';
+import type { HoldFinding, RecordFinding } from './holdFinding.js';
 
 export type Severity = 'verdict' | 'danger' | 'warning' | 'note';
 
@@ -14,6 +14,6 @@ export interface FindingAt {
 }
 
 /** What was found, with the numbers that its sentence needs. src/text/findings puts each code into words. */
-export type FindingBody = HoldFinding;
+export type FindingBody = HoldFinding | SlipFinding | RecordFinding;
 
 export type Finding = FindingAt & FindingBody;

@@ -1,7 +1,144 @@
-/** What the rules of the hold find. */
-export type HoldFinding = {
-  readonly code: 'hold-broken';
-  readonly level: number;
-  readonly low: number;
-  readonly days: number;
-};
+import type { ColumnKind } from '../log/headings/columnKinds.js';
+import type { Problem } from '../result/problem.js';
+import type { HoldAnswer } from './holdAnswer.js';
+
+/** Some rows of a kind: how many, and the first of them. */
+export interface NotedRows {
+  readonly count: number;
+  readonly rows: readonly number[];
+}
+
+/** The answer to the question whether the hold was long enough. Days in days, levels in mg/L, times in hours. */
+export type VerdictFinding =
+  | {
+      readonly code: 'verdict';
+      readonly answer: HoldAnswer;
+      readonly wanted: number;
+      /** Cells that leave the answer open: the lowest row, and the answer with them counted either way. */
+      readonly open: {
+        readonly row: number;
+        readonly cells: number;
+        readonly ifBelow: HoldAnswer;
+        readonly ifHeld: HoldAnswer;
+      } | null;
+    }
+  | {
+      readonly code: 'verdict-days';
+      readonly days: number;
+      readonly wanted: number;
+      /** Of the hold that the days belong to; null: there is none. [serial day] */
+      readonly from: number | null;
+      readonly to: number | null;
+      /** `as of` is so long past the last test; 0: not asked, or not past it. */
+      readonly credited: number;
+    }
+  | {
+      readonly code: 'verdict-breaks';
+      readonly breaks: number;
+      readonly lost: number;
+      readonly rows: readonly number[];
+    }
+  | {
+      readonly code: 'verdict-untested';
+      readonly stretches: number;
+      readonly longest: number;
+      readonly restarts: number;
+      readonly lost: number;
+    };
+
+/** The hold: its breaks, the level between tests, its end, stretches without a test. */
+export type HoldFinding =
+  | VerdictFinding
+  | {
+      readonly code: 'hold-broken';
+      readonly level: number;
+      readonly low: number;
+      /** Days lost. */
+      readonly days: number;
+      readonly from: number;
+      /** When the count starts again, null: not yet. [serial day] */
+      readonly again: number | null;
+      /** The reading is below by less than the meter's error. */
+      readonly withinError: boolean;
+    }
+  | {
+      readonly code: 'level-below-between';
+      readonly low: number;
+      readonly expected: number;
+      /** Upper end of the 95 % band. */
+      readonly high: number;
+      readonly fromRow: number;
+      readonly toRow: number;
+    }
+  | {
+      readonly code: 'stopped-short';
+      readonly days: number;
+      readonly wanted: number;
+      /** The row says so, or the level shows it. */
+      readonly said: boolean;
+      readonly level: number | null;
+    }
+  | { readonly code: 'moved-early'; readonly days: number; readonly fewest: number; readonly fish: string }
+  | {
+      readonly code: 'moved-against-terms';
+      readonly days: number;
+      readonly wanted: number;
+      /** The longest stretch without a test where it is too long; null: none is. */
+      readonly untested: number | null;
+      /** A sign in the last days; null: none. [days before] */
+      readonly signs: number | null;
+    }
+  | {
+      readonly code: 'above-band';
+      readonly level: number;
+      readonly top: number;
+      /** Percent over the top. */
+      readonly over: number;
+      readonly reason: 'once' | 'far' | 'twice' | 'signs' | 'top unknown';
+    }
+  | { readonly code: 'untested-stretch'; readonly hours: number; readonly since: number; readonly open: boolean }
+  | { readonly code: 'untested-noted'; readonly stretches: NotedRows; readonly longest: number }
+  | {
+      readonly code: 'restarted-untested';
+      readonly hours: number;
+      readonly longestGap: number;
+      readonly days: number;
+    }
+  | { readonly code: 'newcomer'; readonly fish: string; readonly day: number; readonly restart: boolean }
+  | { readonly code: 'raised-too-fast'; readonly hours: number; readonly from: number; readonly level: number }
+  | {
+      readonly code: 'dose-too-large';
+      readonly dose: number;
+      readonly rise: number;
+      readonly most: number;
+      readonly urgent: boolean;
+    };
+
+/** Readings, cells and columns as they are written. */
+export type RecordFinding =
+  | {
+      readonly code: 'unreadable-copper';
+      readonly problem: Problem;
+      readonly inHold: boolean;
+      /** Both counts, where it lies in a hold. */
+      readonly counts: { readonly ifBelow: HoldAnswer; readonly ifHeld: HoldAnswer } | null;
+    }
+  | { readonly code: 'unreadable-cell'; readonly kind: ColumnKind; readonly problem: Problem }
+  | { readonly code: 'row-without-time'; readonly problem: Problem }
+  | {
+      readonly code: 'bare-zero';
+      readonly ifZero: HoldAnswer;
+      readonly ifUntested: HoldAnswer;
+    }
+  | { readonly code: 'readings-on-limit'; readonly limit: number; readonly rows: readonly number[] }
+  | {
+      readonly code: 'meter-cannot-show';
+      readonly reason: 'limit-unread' | 'too-coarse' | 'free-test';
+      readonly low: number;
+      readonly top: number;
+      /** The reading it would take, null: there is none. */
+      readonly needed: number | null;
+      readonly from: number | null;
+    }
+  | { readonly code: 'own-day-count'; readonly written: number; readonly counted: number | null; readonly rows: number }
+  | { readonly code: 'noted-readings'; readonly kind: 'approximate' | 'voided' | 'date only'; readonly noted: NotedRows };

@@ -28,16 +28,14 @@ const all: readonly Argument[] = host.metadata.functions.flatMap((entry) => {
   const read = parseFormula(examples.find(({ name }) => name === entry.name)?.formula ?? '');
   const given = read.ok ? read.value.given : [];
   const args = entry.parameters.map((_, i) => (given[i] === undefined ? null : (given[i] as ArgumentIn)));
-  return entry.parameters.map(
-    (parameter, at): Argument => ({
-      id: entry.id,
-      at,
-      word: wordOf(entry, at),
-      isOptional: parameter.optional === true,
-      isRange: parameter.dimensionality === 'matrix',
-      args,
-    }),
-  );
+  return entry.parameters.map((parameter, at): Argument => ({
+    id: entry.id,
+    at,
+    word: wordOf(entry, at),
+    isOptional: parameter.optional === true,
+    isRange: parameter.dimensionality === 'matrix',
+    args,
+  }));
 });
 const titled = (list: readonly Argument[]) => list.map((it) => [it.id, it.word, it] as const);
 const cellOf = (it: Argument): CellIn => it.args[it.at] as CellIn;
@@ -122,13 +120,23 @@ describe('every cell function', () => {
   const ranges = titled(all.filter((it) => it.isRange && Array.isArray(it.args[it.at])));
   it.each(ranges)('%s takes rich cells in %s', (_, __, it) => {
     const cells = it.args[it.at] as CellIn[][];
-    expect(withArgument(it, cells.map((row) => row.map(rich)))).toEqual(asItStands(it));
+    expect(
+      withArgument(
+        it,
+        cells.map((row) => row.map(rich)),
+      ),
+    ).toEqual(asItStands(it));
   });
 
   it.each(ranges.filter(([, , it]) => isList(it)))('%s names the row of an error in %s', (_, __, it) => {
     const cells = it.args[it.at] as CellIn[][];
     for (const error of errorCells) {
-      expect(withArgument(it, cells.map((row, i) => (i === 1 ? [error] : row)))).toEqual({
+      expect(
+        withArgument(
+          it,
+          cells.map((row, i) => (i === 1 ? [error] : row)),
+        ),
+      ).toEqual({
         error: '#VALUE!',
         message: 'row 2: #N/A is an error of the sheet; mend that cell, or leave it empty',
       });
@@ -147,7 +155,9 @@ describe('every cell function', () => {
     expect(answer).toHaveProperty(
       'message',
       expect.stringMatching(
-        new RegExp(`^when has ${cells.length - 1} cells, (copper|signs) ${cells.length}; give ranges of the same rows$`),
+        new RegExp(
+          `^when has ${cells.length - 1} cells, (copper|signs) ${cells.length}; give ranges of the same rows$`,
+        ),
       ),
     );
   });

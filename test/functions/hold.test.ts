@@ -84,9 +84,17 @@ describe('when and copper', () => {
     expect(days(row(46082, 46083, 46084), row(2.1, 2.2, 2.15), 'chelated')).toBe(2);
     expect(days(row(46082, 46083, 46084), copper, 'chelated')).toBe(2);
     expect(days([[46082, 2.1, 1]], copper.slice(0, 1), 'chelated')).toMatchObject({ error: '#VALUE!' });
-    expect(days(when, [[2.1, 2.2], [1, 2], [3, 4]], 'chelated')).toEqual(
-      refused('copper has 3 rows and 2 columns; give one column or one row'),
-    );
+    expect(
+      days(
+        when,
+        [
+          [2.1, 2.2],
+          [1, 2],
+          [3, 4],
+        ],
+        'chelated',
+      ),
+    ).toEqual(refused('copper has 3 rows and 2 columns; give one column or one row'));
   });
 
   it('may be one cell, bare or in brackets', () => {
@@ -233,7 +241,9 @@ describe('the optional arguments', () => {
   it('confirm asks for a second reading', () => {
     expect(days(when, copper, 'chelated', null, null, null, 2)).toBe(1);
     expect(call('HOLDSTART', 46082, 2.1, 'chelated', null, null, null, 2)).toEqual(
-      notYet('no hold is running: the last reading, 2.1 on 2026-03-01 00:00 (row 1), needs a second one at or above 1.95'),
+      notYet(
+        'no hold is running: the last reading, 2.1 on 2026-03-01 00:00 (row 1), needs a second one at or above 1.95',
+      ),
     );
     expect(days(when, copper, 'chelated', null, null, null, 3)).toMatchObject({
       message: expect.stringMatching(/^confirm 3 /) as string,
@@ -280,9 +290,14 @@ describe('HOLDROWS', () => {
       ['none', '', '', '', '', '', ''],
     ]);
     const many = Array.from({ length: 100_000 }, (_, i) => [40000 + i / 24]);
-    expect(call('HOLDROWS', many, many.map(() => [2.1]), 'chelated')).toEqual(
-      refused('the table of 100000 rows is over 2 MB; give a shorter range'),
-    );
+    expect(
+      call(
+        'HOLDROWS',
+        many,
+        many.map(() => [2.1]),
+        'chelated',
+      ),
+    ).toEqual(refused('the table of 100000 rows is over 2 MB; give a shorter range'));
   });
 });
 

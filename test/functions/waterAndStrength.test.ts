@@ -25,9 +25,7 @@ describe('NETVOLUME', () => {
       refused('sand depth 43 is more than water depth 42 cm; write at most 42'),
     );
     expect(call('NETVOLUME', 90, 45, 42, 0, 171)).toEqual(saying('leave -0.9 L of water'));
-    expect(call('NETVOLUME', 0, 45, 42)).toEqual(
-      refused('length 0 is outside its limits; write a value above 0 cm'),
-    );
+    expect(call('NETVOLUME', 0, 45, 42)).toEqual(refused('length 0 is outside its limits; write a value above 0 cm'));
     expect(call('NETVOLUME', 90, -45, 42)).toEqual(saying(/^width -45 is outside its limits/));
   });
 

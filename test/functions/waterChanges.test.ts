@@ -30,7 +30,9 @@ describe('an argument named change', () => {
 
   it('needs a volume for a share, and is no more than the volume', () => {
     expect(call('CHANGEDOSE', '25%', 2, 10)).toEqual(
-      refused('change "25%" is a share of a volume that is not given; write the volume too, or the litres, like "50 L"'),
+      refused(
+        'change "25%" is a share of a volume that is not given; write the volume too, or the litres, like "50 L"',
+      ),
     );
     expect(call('CHANGEDOSE', '25%', 2, 10, 200)).toBeCloseTo(10, 12);
     expect(call('AFTERCHANGE', 200, 2, '101%')).toMatchObject({ error: '#VALUE!' });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { holdDays } from '../../src/hold/holdDays.js';
 import { holdStart } from '../../src/hold/holdStart.js';
+import { traceHolds } from '../../src/hold/traceHolds.js';
 import type { HoldTerms } from '../../src/hold/holdTerms.js';
 import { columnsOf } from './columnsOf.js';
 import { oracleHold, type OracleReading } from './oracle.js';
@@ -41,8 +42,8 @@ describe('the running hold', () => {
         const columns = columnsOf(rows.map((row) => [row.when, row.level]));
         const holdTerms: HoldTerms = { low, longestGap: gapHours / 24, confirm, ...times };
         const expected = oracleHold(rows, { low, gapHours, confirm, ...times });
-        const days = holdDays(columns, holdTerms);
-        const began = holdStart(columns, holdTerms);
+        const days = holdDays(traceHolds(columns, holdTerms), holdTerms);
+        const began = holdStart(traceHolds(columns, holdTerms), holdTerms);
         if (expected === 'no reading') {
           expect(days).toMatchObject({ ok: false, problem: { code: 'no-reading' } });
           return;

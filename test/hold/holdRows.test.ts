@@ -1,14 +1,22 @@
-import { holdDays } from '../../src/hold/holdDays.js';
-import { holdEnds } from '../../src/hold/holdEnds.js';
+import { holdDays as holdDaysIn } from '../../src/hold/holdDays.js';
+import { holdEnds as holdEndsIn } from '../../src/hold/holdEnds.js';
 import { holdRows } from '../../src/hold/holdRows.js';
-import { holdSpans } from '../../src/hold/holdSpans.js';
-import { holdStart } from '../../src/hold/holdStart.js';
+import { holdSpans as holdSpansIn } from '../../src/hold/holdSpans.js';
+import { holdStart as holdStartIn } from '../../src/hold/holdStart.js';
+import { traceHolds } from '../../src/hold/traceHolds.js';
+import type { ReadingColumns } from '../../src/log/readingColumns.js';
 import type { HoldTerms } from '../../src/hold/holdTerms.js';
 import { holdRowsTable } from '../../src/text/holdRowsTable.js';
 import { holdsTable } from '../../src/text/holdsTable.js';
 import { serialFromDate } from '../../src/units/time/serialFromDate.js';
 import { columnsOf, logOf } from './columnsOf.js';
 
+const holdDays = (log: ReadingColumns, given: HoldTerms) => holdDaysIn(traceHolds(log, given), given);
+const holdStart = (log: ReadingColumns, given: HoldTerms) => holdStartIn(traceHolds(log, given), given);
+const holdEnds = (log: ReadingColumns, given: HoldTerms, days: number) =>
+  holdEndsIn(traceHolds(log, given), given, days);
+const holdSpans = (log: ReadingColumns, given: HoldTerms, days: number) =>
+  holdSpansIn(traceHolds(log, given), given, days);
 const terms: HoldTerms = { low: 1.95, longestGap: 4, confirm: 1 };
 const chelated = { low: 1.95, high: 2.55, inner: { low: 2, high: 2.5 } };
 const march = (day: number, hour = 0): number => serialFromDate(2026, 3, 1) + day - 1 + hour / 24;

@@ -1,4 +1,5 @@
 import { holdDays } from '../../src/hold/holdDays.js';
+import { traceHolds } from '../../src/hold/traceHolds.js';
 import { zeroOrUntested } from '../../src/hold/zeroOrUntested.js';
 import type { Cell } from '../../src/units/cell.js';
 import { columnsOf } from './columnsOf.js';
@@ -6,7 +7,7 @@ import { columnsOf } from './columnsOf.js';
 const terms = { low: 1.95, longestGap: 4, confirm: 1 } as const;
 const answer = (...readings: Cell[]) =>
   zeroOrUntested(columnsOf(readings.map((reading, index) => [46082 + index, reading])), terms.low, (columns) =>
-    holdDays(columns, terms),
+    holdDays(traceHolds(columns, terms), terms),
   );
 
 describe('zeroOrUntested', () => {

@@ -114,17 +114,15 @@ describe('levelModel by hand', () => {
   });
 
   it('goes on evaporating after the last top-off as before, up to the largest', () => {
-    // 20 L in 2 days: a day later 10 L are missing; three days later 20 L, no more.
+    // 20 L in the 2 days to the top-off, 10 L a day: a day later 10 L are missing, a month later 20 L and no more.
     const model = modelOf([
       [day, 'reading', 2],
       [day + 2, 'topOff', 20],
-      [day + 3, 'topOff', 0],
-      [day + 2 + 2, 'dose', 0],
-      [day + 2 + 30, 'dose', 0],
+      [day + 3, 'dose', 0],
+      [day + 32, 'dose', 0],
     ]);
-    // 20 L in the 3 days to the last top-off of 0: 6.667 L a day, from then on
-    expect(model.expected[3]).toBeCloseTo((2 * 200) / (200 - 20 / 3), 12);
-    expect(model.expected[4]).toBeCloseTo((2 * 200) / 180, 12);
+    expect(model.expected[2]).toBeCloseTo((2 * 200) / 190, 12);
+    expect(model.expected[3]).toBeCloseTo((2 * 200) / 180, 12);
   });
 
   it('keeps the level where a volume is corrected', () => {

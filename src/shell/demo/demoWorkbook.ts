@@ -1,8 +1,27 @@
+import { calendar } from './calendar.js';
+import { checks } from './checks.js';
 import { dayByDay } from './dayByDay.js';
+import { disease } from './disease.js';
 import { dosing } from './dosing.js';
+import { fishList } from './fishList.js';
 import { keeperLog } from './keeperLog.js';
 import type { SheetPlan } from './sheetPlan.js';
+import { signNotes } from './signNotes.js';
+import { trustAndLoss } from './trustAndLoss.js';
 import { waterChange } from './waterChange.js';
+import { waterQuality } from './waterQuality.js';
 
 /** The sheets of the demo, from left to right. Another sheet is a file beside these and a name here. */
-export const demoWorkbook: readonly SheetPlan[] = [keeperLog, dayByDay, dosing, waterChange];
+export const demoWorkbook: readonly SheetPlan[] = [
+  keeperLog,
+  dayByDay,
+  dosing,
+  waterChange,
+  trustAndLoss,
+  fishList,
+  disease,
+  signNotes,
+  calendar,
+  waterQuality,
+  checks,
+];

@@ -4,7 +4,12 @@ import type { SheetPlan } from './sheetPlan.js';
 
 /** The last row the answers look at: room for the days to come. */
 const lastRow = 90;
-const log = `A1:A${lastRow},B1:B${lastRow}`;
+const log = logColumns('');
+
+/** Times and readings of the log, as the first two arguments of a formula; another sheet writes `"Log!"` before each. */
+export function logColumns(sheet: '' | 'Log!'): string {
+  return `${sheet}A1:A${lastRow},${sheet}B1:B${lastRow}`;
+}
 
 /** The log, and next to it the hold to date. The log begins in row 1, so a row named in a message is the row of the sheet. */
 export const keeperLog: SheetPlan = {

@@ -28,11 +28,25 @@ export type Look =
   | 'numberHeading'
   | 'label'
   | 'input'
+  | 'inputText'
   | 'answer'
   | 'spill'
   | 'spillText'
   | 'unit'
   | 'log'
-  | 'refusal';
+  | 'refusal'
+  | 'wrapped'
+  | 'caption'
+  | 'warning';
 
-export type NumberFormat = 'yyyy-mm-dd hh:mm' | '0' | '0.0' | '0.00' | '0%' | '0.0%';
+export type NumberFormat =
+  | 'yyyy-mm-dd hh:mm'
+  | '0'
+  | '0.0'
+  | '0.00'
+  | '0.000'
+  | '0.0000'
+  | '#,##0.0####'
+  | '0%'
+  | '0.0%'
+  | '[>=0.995]"over 99 %";0%';

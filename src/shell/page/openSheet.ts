@@ -2,6 +2,7 @@ import { LocaleType, LogLevel, Univer, type IWorkbookData } from '@univerjs/core
 import { FUniver } from '@univerjs/core/lib/facade';
 import { UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
 import englishTexts from '@univerjs/preset-sheets-core/locales/en-US';
+import { fitWrappedRows } from './fitWrappedRows.js';
 import { formulaExecutors } from './formulaExecutors.js';
 import { functionDescriptions } from './functionDescriptions.js';
 import type { BundledFunction } from './loadBundle.js';
@@ -48,6 +49,7 @@ export function openSheet({ container, bundle, refusals, workbook }: SheetParts)
   const api = FUniver.newAPI(univer);
   api.getFormula().calculationStart(() => refusals.startRun());
   api.createWorkbook(workbook);
+  api.getFormula().calculationResultApplied(() => fitWrappedRows(univer));
   showTimesInTables(univer);
   return { univer, api };
 }

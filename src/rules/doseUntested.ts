@@ -1,0 +1,47 @@
+import { eventKinds } from '../log/waterEvents.js';
+import { hoursPerDay, secondDays } from '../units/quantity.js';
+import type { Finding } from './finding.js';
+import type { Rule } from './rule.js';
+
+/** A plan tests before each day's first dose: an older test than this is none for the dose. [days] */
+const oldTest = 24 / hoursPerDay + 1 / hoursPerDay;
+/** Doses further apart than this are not of one day. [days] */
+const sameDay = 8 / hoursPerDay;
+
+/**
+ * A dose on an untested level: no test since a dose of an earlier day, or none in the day before.
+ *
+ * Basis: a plan's doses of one day are given on the test before the first of them.
+ * Definition: the last test before the dose is more than 25 hours old, or it is older than a dose from which a gap of
+ * more than 8 hours parts this one. What comes before the first test is not judged. One finding a log, at the first such
+ * dose.
+ */
+export const doseUntested: Rule = ({ events }, named) => {
+  let tested = NaN;
+  let dosed = -1;
+  /** The last dose of an earlier day that no test has followed. */
+  let untested = -1;
+  let first: Finding | null = null;
+  const further: number[] = [];
+  for (let index = 0; index < events.count; index++) {
+    const when = events.when[index] ?? NaN;
+    if (events.kind[index] === eventKinds.reading) [tested, dosed, untested] = [when, -1, -1];
+    if (events.kind[index] !== eventKinds.dose) continue;
+    if (dosed >= 0 && when - (events.when[dosed] ?? NaN) > sameDay) untested = dosed;
+    const row = events.row[index] ?? 0;
+    if ((untested >= 0 || when - tested > oldTest + secondDays) && !named.has(row)) {
+      if (first !== null) further.push(row);
+      else {
+        const after =
+          untested < 0
+            ? null
+            : { row: events.row[untested] ?? 0, hours: (when - (events.when[untested] ?? NaN)) * hoursPerDay };
+        const hours = tested === tested ? (when - tested) * hoursPerDay : null;
+        const dose = events.amount[index] ?? NaN;
+        first = { severity: 'warning', when, row, source: 'Practice', code: 'dose-untested', dose, hours, after, further };
+      }
+    }
+    dosed = index;
+  }
+  return first === null ? [] : [first];
+};

@@ -1,0 +1,94 @@
+import { eventKinds } from '../log/waterEvents.js';
+import { hoursPerDay, secondDays } from '../units/quantity.js';
+import type { Finding } from './finding.js';
+import type { Rule } from './rule.js';
+import type { SlipFinding } from './slipFinding.js';
+import { carriedShare } from './steady/carriedShare.js';
+import { nextReading } from './steady/nextReading.js';
+import { steadyLevels } from './steady/steadyLevels.js';
+import type { Treatment } from './treatment.js';
+
+/** [days] */
+const closeTogether = 3 / hoursPerDay - secondDays;
+/** Doses of a plan lie at least so far apart. [days] */
+const plannedApart = 2 / hoursPerDay;
+/** Parts of a plan are equal to a syringe's step, and the times between them to so much. */
+const equalShare = 0.06;
+const evenlyShare = 0.2;
+/** Two levels nearer to each other than this the next reading cannot tell apart. [standard deviations] */
+const toTell = 2;
+
+/**
+ * Two doses within 3 hours with no test between them.
+ *
+ * Definition: dosed or written twice is told by which of the two levels lies nearer to the next reading. Three or more
+ * equal doses at even times of two hours or more are a plan's parts, and not raised.
+ */
+export const doubleDose: Rule = (treatment) => {
+  const { events } = treatment;
+  const found: Finding[] = [];
+  let previous = -1;
+  for (let index = 0; index < events.count; index++) {
+    if (events.kind[index] === eventKinds.reading) previous = -1;
+    if (events.kind[index] !== eventKinds.dose) continue;
+    const when = events.when[index] ?? NaN;
+    const days = when - (events.when[previous] ?? NaN);
+    if (previous >= 0 && days < closeTogether && !isPlanned(treatment, previous, index)) {
+      found.push({
+        severity: 'danger',
+        when,
+        row: events.row[index] ?? 0,
+        source: 'Practice',
+        code: 'double-dose',
+        first: { row: events.row[previous] ?? 0, dose: events.amount[previous] ?? NaN },
+        dose: events.amount[index] ?? NaN,
+        hours: days * hoursPerDay,
+        ...toldByNext(treatment, index),
+      });
+    }
+    previous = index;
+  }
+  return found;
+};
+
+/** One of three doses or more in a row that are equal and evenly spaced. */
+function isPlanned({ events }: Treatment, first: number, second: number): boolean {
+  const { when, amount } = events;
+  const apart = (when[second] ?? NaN) - (when[first] ?? NaN);
+  if (apart < plannedApart) return false;
+  const fits = (from: number, to: number): boolean => {
+    const gap = (when[to] ?? NaN) - (when[from] ?? NaN);
+    const [a, b] = [amount[from] ?? NaN, amount[to] ?? NaN];
+    return Math.abs(gap - apart) <= evenlyShare * apart && Math.abs(a - b) <= equalShare * Math.max(a, b) + 0.1;
+  };
+  const before = neighbourDose(events.kind, first, -1);
+  const after = neighbourDose(events.kind, second, 1);
+  return fits(first, second) && ((before >= 0 && fits(before, first)) || (after >= 0 && fits(second, after)));
+}
+
+function neighbourDose(kind: Uint8Array, from: number, step: 1 | -1): number {
+  for (let index = from + step; index >= 0 && index < kind.length; index += step) {
+    if (kind[index] === eventKinds.dose) return index;
+  }
+  return -1;
+}
+
+function toldByNext(
+  treatment: Treatment,
+  dose: number,
+): Pick<Extract<SlipFinding, { code: 'double-dose' }>, 'verdict' | 'next'> {
+  const { events, levels } = treatment;
+  const steady = steadyLevels(treatment);
+  const next = nextReading(events, dose);
+  if (next < 0 || levels === null || steady === null) return { verdict: 'no reading', next: null };
+  const { steps } = levels.path;
+  const withBoth = steady.predicted[next] ?? NaN;
+  const withOne = withBoth - (steps.added[dose] ?? NaN) * carriedShare(steps, steady.rate, dose, next);
+  const level = events.amount[next] ?? NaN;
+  const spread = steady.spread[next] ?? NaN;
+  if (!(spread > 0)) return { verdict: 'no reading', next: null };
+  const better = Math.abs(level - withOne) - Math.abs(level - withBoth);
+  const verdict =
+    withBoth - withOne < toTell * spread ? 'cannot tell' : better > 0 ? 'dosed twice' : 'written twice';
+  return { verdict, next: { row: events.row[next] ?? 0, level, withBoth, withOne } };
+}

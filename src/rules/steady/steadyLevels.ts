@@ -1,0 +1,86 @@
+import { copperForms } from '../../dose/forms.js';
+import type { LevelModel } from '../../level/levelModel.js';
+import type { Treatment } from '../treatment.js';
+import { gate, steadyPass, type SteadyPass } from './steadyPass.js';
+
+export interface SteadyLevels extends SteadyPass {
+  /** k of the loss that fits the log best when stray readings and jumps are left out. [1/day] */
+  readonly rate: number;
+}
+
+/** Below this no reading is worth a second look at the whole log. */
+const noSurprise = gate - 1;
+/** Rates of loss to start from [1/day]. */
+const triedRates = [0, 0.0025, 0.005, 0.01, 0.02, 0.035, 0.05, 0.075, 0.1, 0.14, 0.2, 0.3, 0.45];
+/** The rate is settled on the events up to this one: more show it no better. */
+const rateEvents = 1500;
+/** Readings scatter about the prediction by this much of a standard deviation, half of them by more. */
+const halfOfNormal = 0.6745;
+/** No log is taken for noisier than this many times what its card says. */
+const widest = 4;
+const fewestForScale = 8;
+
+const known = new WeakMap<Treatment, SteadyLevels>();
+
+/**
+ * What the log leads to expect of each reading, slips and jumps kept from spoiling it; null where there is no model.
+ *
+ * Basis: where no reading of the whole model is a surprise its own predictions stand. Otherwise the rate of loss is the
+ *   one under which `steadyPass` finds the readings likeliest, and the spreads are widened to what half of the
+ *   readings show, where a meter does worse than its card says.
+ * Definition: a robust fit of the model of `levelModel`.
+ */
+export function steadyLevels(treatment: Treatment): SteadyLevels | null {
+  const { levels } = treatment;
+  if (levels === null) return null;
+  const before = known.get(treatment);
+  if (before !== undefined) return before;
+  const steady = fitted(levels, usualRate(treatment));
+  known.set(treatment, steady);
+  return steady;
+}
+
+function usualRate({ card }: Treatment): number {
+  return card.form === null ? 0 : -Math.log1p(-copperForms[card.form].usualLossPerDay) / 2;
+}
+
+function fitted(levels: LevelModel, usual: number): SteadyLevels {
+  const { steps, course } = levels.path;
+  const { drift } = course;
+  const { count } = steps;
+  const surprise = levels.innovation.some((off) => Math.abs(off) > noSurprise);
+  if (!surprise) return { ...steadyPass({ steps, course, scale: 1, count }), rate: course.rate };
+  const counted = Math.min(count, rateEvents);
+  const costOf = (rate: number, scale: number): number =>
+    steadyPass({ steps, course: { rate, drift }, scale, count: counted }).cost;
+  const rough = likeliest(triedRates.concat(course.rate, usual), (rate) => costOf(rate, 1));
+  const scale = scaleOf(steadyPass({ steps, course: { rate: rough, drift }, scale: 1, count }));
+  const rate = refined(rough, (tried) => costOf(tried, scale));
+  return { ...steadyPass({ steps, course: { rate, drift }, scale, count }), rate };
+}
+
+function likeliest(rates: readonly number[], costOf: (rate: number) => number): number {
+  let [best, least] = [0, Infinity];
+  for (const rate of rates) {
+    const cost = costOf(rate);
+    if (cost < least) [best, least] = [rate, cost];
+  }
+  return best;
+}
+
+/** A few steps of halving width about a rough rate. */
+function refined(rough: number, costOf: (rate: number) => number): number {
+  let width = Math.max(0.0025, rough / 4);
+  let best = rough;
+  for (let step = 0; step < 4; step++, width /= 2) {
+    best = likeliest([best, Math.max(0, best - width), best + width], costOf);
+  }
+  return best;
+}
+
+function scaleOf({ off }: SteadyPass): number {
+  const sizes = off.filter((each) => each === each).map(Math.abs).sort();
+  if (sizes.length < fewestForScale) return 1;
+  const middle = sizes[sizes.length >>> 1] ?? halfOfNormal;
+  return Math.min(widest, Math.max(1, middle / halfOfNormal));
+}

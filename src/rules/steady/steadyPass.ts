@@ -1,0 +1,148 @@
+import type { Course } from '../../level/filteredLevels.js';
+import type { LevelSteps } from '../../level/levelSteps.js';
+import { wandering } from '../../level/wandering.js';
+
+/** What becomes of a reading. `last`: it lies far off and no reading comes after it. */
+export const fates = { none: 0, fits: 1, stray: 2, jump: 3, last: 4 } as const;
+
+/** Each reading beside what those before it lead to expect, a column each; NaN where there is nothing to compare. */
+export interface SteadyPass {
+  /** In the tank [mg/L], and its standard deviation, the meter's error included. */
+  readonly predicted: Float64Array;
+  readonly spread: Float64Array;
+  /** (Reading − predicted) ÷ spread. */
+  readonly off: Float64Array;
+  /** One of `fates`. */
+  readonly fate: Uint8Array;
+  /** −2·ln of the likelihood, each reading's part of it cut at the gate. */
+  readonly cost: number;
+}
+
+/** So many standard deviations off, and a reading does not fit. */
+export const gate = 5;
+
+/** A reading written to 0.01 mg/L may be off by half of that either way. [(mg/L)²] */
+const rounding = 0.01 ** 2 / 12;
+
+interface Known {
+  level: number;
+  variance: number;
+}
+
+interface Passing {
+  readonly steps: LevelSteps;
+  readonly course: Course;
+  /** The readings' errors, and so on, are so many times as wide as the card says. */
+  readonly scale: number;
+  /** Events to look at, from the first. */
+  readonly count: number;
+}
+
+/**
+ * Kalman's filter that a stray reading does not lead astray.
+ *
+ * A reading within the gate is taken in. One outside is left out where the next reading agrees with what was expected
+ * without it (a stray), and the filter starts anew from it where the next reading agrees with it (a jump).
+ *
+ * Basis: the model of `filteredLevels` and the rounding of readings to 0.01 mg/L; where the next reading settles
+ *   nothing the one after it decides.
+ * Definition: gating with a look ahead (from memory).
+ *
+ * @param passing.steps of the events
+ * @param passing.course loss and drift
+ * @param passing.scale of the spreads [1]
+ * @param passing.count events to look at
+ * @returns a column each
+ */
+export function steadyPass(passing: Passing): SteadyPass {
+  const { steps, scale, count } = passing;
+  const column = () => new Float64Array(steps.count).fill(NaN);
+  const pass = { predicted: column(), spread: column(), off: column(), fate: new Uint8Array(steps.count), cost: 0 };
+  const known: Known = { level: 0, variance: Infinity };
+  for (let index = 0; index < count; index++) {
+    carry(known, passing, index);
+    const reading = steps.read[index] ?? NaN;
+    if (!(reading === reading)) continue;
+    if (known.variance === Infinity) {
+      startAt(known, passing, index);
+      pass.fate[index] = fates.fits;
+      continue;
+    }
+    const thick = steps.thickAfter[index] ?? NaN;
+    const spread = scale * Math.sqrt(thick * thick * known.variance + errorOf(steps, index));
+    const off = (reading - thick * known.level) / spread;
+    pass.predicted[index] = thick * known.level;
+    pass.spread[index] = spread;
+    pass.off[index] = off;
+    pass.cost += 2 * Math.log(spread) + Math.min(off * off, gate * gate);
+    const fate = Math.abs(off) <= gate ? fates.fits : fateOf(known, passing, index);
+    pass.fate[index] = fate;
+    if (fate === fates.fits) learn(known, passing, index);
+    else if (fate === fates.jump) startAt(known, passing, index);
+  }
+  return pass;
+}
+
+/** The next readings decide whether the level is where it was expected, or where this one says. */
+function fateOf(known: Known, passing: Passing, index: number): number {
+  const without = { ...known };
+  const from = { ...known };
+  startAt(from, passing, index);
+  let decided = false;
+  let at = index;
+  for (let look = 0; look < 2; look++) {
+    const next = nextReading(passing, at);
+    if (next < 0) break;
+    const offWithout = offAt(without, passing, at, next);
+    const offFrom = offAt(from, passing, at, next);
+    decided = true;
+    if (offWithout <= gate && offWithout <= offFrom) return fates.stray;
+    if (offFrom <= gate) return fates.jump;
+    at = next;
+  }
+  return decided ? fates.jump : fates.last;
+}
+
+/** Carries what is known to a later reading, and says how far off that lies. */
+function offAt(known: Known, passing: Passing, from: number, to: number): number {
+  for (let index = from + 1; index <= to; index++) carry(known, passing, index);
+  const { steps, scale } = passing;
+  const thick = steps.thickAfter[to] ?? NaN;
+  const spread = scale * Math.sqrt(thick * thick * known.variance + errorOf(steps, to));
+  return Math.abs((steps.read[to] ?? NaN) - thick * known.level) / spread;
+}
+
+function nextReading({ steps, count }: Passing, after: number): number {
+  for (let index = after + 1; index < count; index++) {
+    const reading = steps.read[index] ?? NaN;
+    if (reading === reading) return index;
+  }
+  return -1;
+}
+
+function carry(known: Known, { steps, course }: Passing, index: number): void {
+  const days = steps.elapsed[index] ?? NaN;
+  const share = steps.share[index] ?? NaN;
+  const kept = share * Math.exp(-course.rate * days);
+  known.level = kept * known.level + (steps.added[index] ?? NaN);
+  const drifted = share * share * course.drift ** 2 * wandering(course.rate, days);
+  known.variance = (kept === 0 ? 0 : kept * kept * known.variance) + drifted;
+}
+
+function startAt(known: Known, { steps }: Passing, index: number): void {
+  const thick = steps.thickAfter[index] ?? NaN;
+  known.level = (steps.read[index] ?? NaN) / thick;
+  known.variance = errorOf(steps, index) / (thick * thick);
+}
+
+function learn(known: Known, { steps }: Passing, index: number): void {
+  const thick = steps.thickAfter[index] ?? NaN;
+  const error = errorOf(steps, index);
+  const total = thick * thick * known.variance + error;
+  known.level += ((thick * known.variance) / total) * ((steps.read[index] ?? NaN) - thick * known.level);
+  known.variance = (known.variance * error) / total;
+}
+
+function errorOf({ noise }: LevelSteps, index: number): number {
+  return (noise[index] ?? NaN) + rounding;
+}

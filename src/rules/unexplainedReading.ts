@@ -1,0 +1,52 @@
+import { bandSpreads } from '../level/bandSpreads.js';
+import { eventKinds } from '../log/waterEvents.js';
+import type { Rule } from './rule.js';
+import { steadyLevels } from './steady/steadyLevels.js';
+import { fates } from './steady/steadyPass.js';
+import type { Treatment } from './treatment.js';
+
+/** Every cause that explains a reading stands in one of its row or of a row since the reading before. */
+function isExplained({ events }: Treatment, index: number, named: ReadonlySet<number>): boolean {
+  if (named.has(events.row[index] ?? 0)) return true;
+  for (let at = index - 1; at >= 0; at--) {
+    if (named.has(events.row[at] ?? 0)) return true;
+    if (events.kind[at] === eventKinds.reading) return false;
+  }
+  return false;
+}
+
+/**
+ * A reading that doses, changes, loss and the meter's error do not explain, and for which no cause is named yet.
+ *
+ * Definition: it lies outside the gate of `steadyPass`. One finding a log, at the first such reading.
+ */
+export const unexplainedReading: Rule = (treatment, named) => {
+  const steady = steadyLevels(treatment);
+  if (steady === null || !steady.fate.some((fate) => fate > fates.fits)) return [];
+  const { events } = treatment;
+  const unexplained: number[] = [];
+  for (let index = 0; index < events.count; index++) {
+    const isOff = (steady.fate[index] ?? fates.none) > fates.fits;
+    if (isOff && !isExplained(treatment, index, named)) unexplained.push(index);
+  }
+  const first = unexplained[0];
+  if (first === undefined) return [];
+  const expected = steady.predicted[first] ?? NaN;
+  const half = bandSpreads * (steady.spread[first] ?? NaN);
+  const fate = steady.fate[first];
+  return [
+    {
+      severity: 'warning',
+      when: events.when[first] ?? NaN,
+      row: events.row[first] ?? 0,
+      source: 'Practice',
+      code: 'unexplained-reading',
+      written: events.amount[first] ?? NaN,
+      expected,
+      low: Math.max(0, expected - half),
+      high: expected + half,
+      then: fate === fates.stray ? 'goes back' : fate === fates.jump ? 'stays' : 'last',
+      further: unexplained.slice(1).map((index) => events.row[index] ?? 0),
+    },
+  ];
+};

@@ -1,0 +1,92 @@
+import { levelAfter } from '../level/levelAfter.js';
+import { bandSpreads } from '../level/bandSpreads.js';
+import type { RowFault } from '../log/table/log.js';
+import { instantDays } from '../units/quantity.js';
+import type { Finding } from './finding.js';
+import type { Rule } from './rule.js';
+import { dosedBeforeNextTest } from './steady/dosedBeforeNextTest.js';
+import { slipMeanings, type SlipMeaning } from './steady/slipMeanings.js';
+import { steadyLevels } from './steady/steadyLevels.js';
+import { steadyModel } from './steady/steadyModel.js';
+import { fates } from './steady/steadyPass.js';
+import type { Treatment } from './treatment.js';
+
+/** So near to what was expected a corrected reading lies. [standard deviations] */
+const fitsWithin = 3.5;
+
+/**
+ * A reading that is another number miswritten: in the other unit, with its point lost or moved, with digits swapped.
+ * A danger once something was dosed on it.
+ *
+ * Definition: the reading lies outside the gate of `steadyPass`, the ones after it agree with the ones before it, and
+ * one of its `slipMeanings` lies within 3.5 standard deviations of what was expected; the nearest is named. A number
+ * over 20 mg/L, which is no reading, is judged the same way by the level at its time.
+ */
+export const unitSlip: Rule = (treatment) => [...strayReadings(treatment), ...unreadableNumbers(treatment)];
+
+function strayReadings(treatment: Treatment): Finding[] {
+  const steady = steadyLevels(treatment);
+  if (steady === null) return [];
+  const { events } = treatment;
+  const found: Finding[] = [];
+  for (let index = 0; index < events.count; index++) {
+    const fate = steady.fate[index];
+    if (fate !== fates.stray && fate !== fates.last) continue;
+    const written = events.amount[index] ?? NaN;
+    const expected = steady.predicted[index] ?? NaN;
+    const meaning = nearestMeaning(written, expected, steady.spread[index] ?? NaN);
+    if (meaning === null) continue;
+    const at = { when: events.when[index] ?? NaN, row: events.row[index] ?? 0 };
+    found.push(slip(at, { ...meaning, written, expected, dosed: dosedBeforeNextTest(events, index) }));
+  }
+  return found;
+}
+
+/** Numbers over 20 mg/L, by the level before and after them. */
+function unreadableNumbers(treatment: Treatment): Finding[] {
+  const { faults } = treatment.log;
+  return faults.length === 0 ? [] : faults.flatMap((fault) => tooHigh(fault, treatment) ?? []);
+}
+
+function tooHigh({ problem, row, when }: RowFault, treatment: Treatment): Finding | null {
+  if (problem.code !== 'reading-too-high') return null;
+  const digits = /\d+(?:[.,]\d+)?/.exec(problem.given)?.[0];
+  const steady = steadyModel(treatment);
+  if (digits === undefined || steady === null) return null;
+  const { events, model } = steady;
+  let before = events.count - 1;
+  while (before >= 0 && isLater(events.when[before] ?? NaN, events.row[before] ?? 0, when, row)) before--;
+  if (before < 0) return null;
+  const { expected, high } = levelAfter(model.path, before, Math.max(0, when - (events.when[before] ?? NaN)));
+  const error = Math.sqrt(model.path.steps.noise.find((each) => each === each) ?? 0);
+  const spread = Math.hypot((high - expected) / bandSpreads, error);
+  const written = Number(digits.replace(',', '.'));
+  const meaning = nearestMeaning(written, expected, spread);
+  if (meaning === null) return null;
+  return slip({ when, row }, { ...meaning, written, expected, dosed: dosedBeforeNextTest(events, before) });
+}
+
+/** Of the same row, what stands in it beside the reading comes after that. */
+function isLater(eventWhen: number, eventRow: number, when: number, row: number): boolean {
+  return eventWhen - when >= instantDays || (Math.abs(eventWhen - when) < instantDays && eventRow >= row);
+}
+
+function nearestMeaning(written: number, expected: number, spread: number): SlipMeaning | null {
+  let nearest: SlipMeaning | null = null;
+  let least = fitsWithin * spread;
+  for (const meaning of slipMeanings(written)) {
+    const off = Math.abs(meaning.meant - expected);
+    if (off < least) [nearest, least] = [meaning, off];
+  }
+  return nearest;
+}
+
+interface Slip extends SlipMeaning {
+  readonly written: number;
+  readonly expected: number;
+  readonly dosed: boolean;
+}
+
+function slip(at: Pick<Finding, 'when' | 'row'>, body: Slip): Finding {
+  return { severity: body.dosed ? 'danger' : 'warning', ...at, source: 'Practice', code: 'unit-slip', ...body };
+}

@@ -1,0 +1,92 @@
+import { copperForms, formNames, type FormName } from '../dose/forms.js';
+import { pacePlan } from '../dose/pacePlan.js';
+import { eventKinds } from '../log/waterEvents.js';
+import { levelTolerance, secondDays } from '../units/quantity.js';
+import type { Finding } from './finding.js';
+import type { Rule } from './rule.js';
+import type { Treatment } from './treatment.js';
+
+const inARow = 3;
+/** Times the top, and part of the low, outside which no meter's error lies. [Practice] */
+const timesTop = 3;
+const partOfLow = 1 / 3;
+/** Copper is in the water from this part of that limit on. */
+const someCopper = 0.1;
+/** So long after the last dose a raise is over. [days] */
+const afterDoses = 1.5;
+
+/**
+ * Three readings in a row that belong to another form or band: over three times the top, or under a third of the low.
+ *
+ * Lows count once the raise should be over: the days of the card's pace have passed since the first dose, or a day and
+ * a half since a dose; without a dose in the log, where copper is read and does not rise over as long. Lows after the
+ * last reading in the band are those of copper being taken out.
+ *
+ * Definition: the third reading of the first such row.
+ */
+export const wrongForm: Rule = (treatment) => {
+  const { readings, card } = treatment;
+  const high = timesTop * card.band.high + levelTolerance;
+  const low = partOfLow * card.band.low - levelTolerance;
+  const until = lastNotBelow(treatment);
+  const raised = raisedAt(treatment);
+  let [above, below] = [0, 0];
+  for (let index = 0; index < readings.count; index++) {
+    const level = readings.low[index] ?? NaN;
+    above = level > high ? above + 1 : 0;
+    const counts = level < low && level > someCopper * low && raised(index) && (until < 0 || index < until);
+    below = counts ? below + 1 : 0;
+    if (above === inARow) return [finding(treatment, index, { side: 'above', limit: timesTop * card.band.high })];
+    if (below === inARow) return [finding(treatment, index, { side: 'below', limit: partOfLow * card.band.low })];
+  }
+  return [];
+};
+
+function lastNotBelow({ readings, card }: Treatment): number {
+  let index = readings.count - 1;
+  while (index >= 0 && (readings.low[index] ?? NaN) < card.band.low - levelTolerance) index--;
+  return index;
+}
+
+/** Whether a raise should be over at a reading. */
+function raisedAt(treatment: Treatment): (reading: number) => boolean {
+  const { events, readings, card } = treatment;
+  const doses = events.when.slice(0, events.count).filter((_, index) => events.kind[index] === eventKinds.dose);
+  const first = doses[0];
+  if (first === undefined) return (reading) => isLevelSince(treatment, reading);
+  const planned = first + pacePlan(card.pace).days + 1;
+  let next = 0;
+  return (reading) => {
+    const when = readings.when[reading] ?? NaN;
+    while ((doses[next] ?? Infinity) < when) next++;
+    const since = when - (doses[next - 1] ?? NaN);
+    return when > planned || since > afterDoses - secondDays;
+  };
+}
+
+/** Without doses in the log: the level has not risen by a quarter in a day and a half. */
+function isLevelSince({ readings }: Treatment, reading: number): boolean {
+  const when = readings.when[reading] ?? NaN;
+  let from = reading;
+  while (from >= 0 && when - (readings.when[from] ?? NaN) < afterDoses - secondDays) from--;
+  return from >= 0 && (readings.low[reading] ?? NaN) < 1.25 * (readings.low[from] ?? NaN);
+}
+
+function finding(
+  { readings, card }: Treatment,
+  third: number,
+  body: { readonly side: 'above' | 'below'; readonly limit: number },
+): Finding {
+  const levels = Array.from({ length: inARow }, (_, back) => readings.low[third - inARow + 1 + back] ?? NaN);
+  const at = { when: readings.when[third] ?? NaN, row: readings.row[third] ?? 0 };
+  return { severity: 'danger', ...at, source: 'Practice', code: 'wrong-form', ...body, levels, fits: formFor(levels, card.form) };
+}
+
+/** The form whose band lies about these levels, within a fifth. */
+function formFor(levels: readonly number[], own: FormName | null): FormName | null {
+  const inBand = (name: FormName): boolean => {
+    const { low, high } = copperForms[name].band;
+    return levels.every((level) => level > 0.8 * low && level < 1.2 * high);
+  };
+  return formNames.find((name) => name !== own && inBand(name)) ?? null;
+}
