@@ -9,7 +9,7 @@ export function cellOf(raw: unknown): Cell {
   if (typeof raw === 'string' || typeof raw === 'boolean') return raw;
   if (raw === null || raw === undefined) return null;
   if (Array.isArray(raw)) return singleCell(raw);
-  return typeof raw === 'object' ? richCell(raw as RichCell) : String(raw);
+  return typeof raw === 'object' ? richCell(raw) : String(raw);
 }
 
 interface RichCell {

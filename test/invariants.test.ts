@@ -19,7 +19,11 @@ const runs = { seed: 46082, numRuns: 200 };
 const check = <T extends unknown[]>(
   arbitraries: { [K in keyof T]: fc.Arbitrary<T[K]> },
   holds: (...values: T) => void,
-): void => fc.assert(fc.property(...arbitraries, holds), runs);
+): void =>
+  fc.assert(
+    fc.property(fc.tuple<T>(...arbitraries), (values) => holds(...values)),
+    runs,
+  );
 
 const volume = fc.double({ min: 20, max: 5000, noNaN: true });
 const strength = fc.double({ min: 0.2, max: 100, noNaN: true });

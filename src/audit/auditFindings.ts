@@ -15,5 +15,10 @@ export function auditFindings(treatment: Treatment): readonly Finding[] {
       if (finding.row !== null && finding.severity !== 'verdict' && finding.severity !== 'note') named.add(finding.row);
     }
   }
-  return found.sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity) || (a.row ?? 0) - (b.row ?? 0));
+  return found.sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity) || placeOf(a) - placeOf(b));
+}
+
+/** The verdict's lines keep their order, whatever row they name. */
+function placeOf({ severity, row }: Finding): number {
+  return severity === 'verdict' ? 0 : (row ?? 0);
 }

@@ -1,4 +1,4 @@
-import type { Hold } from './traceHolds.js';
+import type { Hold } from './holdTrace.js';
 
 /**
  * When the days of a fish in a hold begin: an arrival later than the hold's start replaces it.

@@ -3,7 +3,7 @@ import { ok, refuse, type Result } from '../result/result.js';
 import { days, type Days } from '../units/quantity.js';
 import { heldFrom } from './heldFrom.js';
 import { creditedDays, type HoldTerms } from './holdTerms.js';
-import type { HoldTrace } from './traceHolds.js';
+import type { HoldTrace } from './holdTrace.js';
 
 /**
  * Days of the running hold, from its start to the last reading or to `asOf`.

@@ -4,7 +4,7 @@ import { secondDays, serialDay, type SerialDay } from '../units/quantity.js';
 import { heldDays, heldFrom } from './heldFrom.js';
 import type { HoldTerms } from './holdTerms.js';
 import { runningHold } from './runningHold.js';
-import type { HoldTrace } from './traceHolds.js';
+import type { HoldTrace } from './holdTrace.js';
 
 /**
  * When the first hold that was long enough reached the wanted days; else when the running one will, if it holds.

@@ -2,7 +2,11 @@ import type { ReadingColumns } from '../log/readingColumns.js';
 import { instantDays, levelTolerance, secondDays } from '../units/quantity.js';
 import { heldDays, heldFrom } from './heldFrom.js';
 import { notedGapDays, type HoldTerms } from './holdTerms.js';
-import { traceHolds, type Hold } from './traceHolds.js';
+import type { Hold } from './holdTrace.js';
+import { traceHolds } from './traceHolds.js';
+
+// Taken once: in some hosts every look-up of a global is slow.
+const { max } = Math;
 
 /** The band a reading is judged by. */
 export interface JudgedBand {
@@ -73,7 +77,7 @@ export function holdRows(columns: ReadingColumns, terms: HoldTerms, band: Judged
       when: at,
       level: odd.get(rowNumber)?.under ?? low[index] ?? NaN,
       status: statusOf(columns, index, band),
-      elapsed: inside ? Math.max(0, at - heldFrom(hold, terms.arrived)) : null,
+      elapsed: inside ? max(0, at - heldFrom(hold, terms.arrived)) : null,
       row: rowNumber,
       notes: notes.length === 0 ? noNotes : notes,
     });

@@ -2,7 +2,7 @@ import { instantDays } from '../units/quantity.js';
 import { heldDays, heldFrom } from './heldFrom.js';
 import { isLongEnough } from './holdEnds.js';
 import type { HoldTerms } from './holdTerms.js';
-import type { HoldEnd, HoldTrace } from './traceHolds.js';
+import type { HoldEnd, HoldTrace } from './holdTrace.js';
 
 /** A hold as the table of holds lists it. */
 export interface HoldSpan {

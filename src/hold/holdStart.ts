@@ -4,7 +4,7 @@ import { serialDay, type SerialDay } from '../units/quantity.js';
 import { heldFrom } from './heldFrom.js';
 import type { HoldTerms } from './holdTerms.js';
 import { runningHold } from './runningHold.js';
-import type { HoldTrace } from './traceHolds.js';
+import type { HoldTrace } from './holdTrace.js';
 
 /**
  * When the running hold began.

@@ -1,7 +1,7 @@
 import type { ReadingSink } from '../log/readingSink.js';
 import { instantDays, levelTolerance, secondDays } from '../units/quantity.js';
 import type { HoldTerms } from './holdTerms.js';
-import type { Hold, HoldEnd, HoldTrace, LastTest } from './traceHolds.js';
+import type { Hold, HoldEnd, HoldTrace, LastTest } from './holdTrace.js';
 
 /** Traces holds through readings that come one after another, so that a million rows need no columns of their own. */
 export class HoldTracer implements ReadingSink {

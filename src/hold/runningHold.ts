@@ -4,7 +4,7 @@ import { shownNumber } from '../units/shown.js';
 import { levelTolerance } from '../units/quantity.js';
 import { isoFromSerial } from '../units/time/isoFromSerial.js';
 import type { HoldTerms } from './holdTerms.js';
-import type { Hold, HoldTrace } from './traceHolds.js';
+import type { Hold, HoldTrace } from './holdTrace.js';
 
 /**
  * The hold that the last reading belongs to, or why none runs.

@@ -3,7 +3,8 @@ import type { Problem } from '../result/problem.js';
 import type { Result } from '../result/result.js';
 import type { HoldTerms } from './holdTerms.js';
 import { HoldTracer } from './holdTracer.js';
-import { traceHolds, type HoldTrace } from './traceHolds.js';
+import type { HoldTrace } from './holdTrace.js';
+import { traceHolds } from './traceHolds.js';
 import { zeroOrUntested } from './zeroOrUntested.js';
 
 /**

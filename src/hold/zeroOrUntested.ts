@@ -28,14 +28,15 @@ export function zeroOrUntested<T>(
   const doubtful = doubtfulZeros(columns, low);
   if (doubtful.length === 0) return asRead;
   const given = JSON.stringify(asRead);
-  const differs = (rows: readonly number[]): boolean => JSON.stringify(answer(without(columns, rows))) !== given;
+  const differs = (rows: readonly number[]): boolean =>
+    JSON.stringify(answer(readingsWithout(columns, rows))) !== given;
   if (!differs(doubtful)) return asRead;
   const deciding = doubtful.slice(0, triedOneByOne).find((row) => differs([row]));
   return refuse({ code: 'zero-or-untested', row: deciding ?? doubtful[0] ?? 0 });
 }
 
 /** Rows, lowest first, that read 0 after the level had once reached the band. */
-function doubtfulZeros({ when, low, row, count, zeroRows, hasBlanks }: ReadingColumns, limit: number): number[] {
+export function doubtfulZeros({ when, low, row, count, zeroRows, hasBlanks }: ReadingColumns, limit: number): number[] {
   if (hasBlanks || zeroRows.length === 0) return [];
   const zeros = new Set(zeroRows);
   const doubtful: number[] = [];
@@ -50,7 +51,7 @@ function doubtfulZeros({ when, low, row, count, zeroRows, hasBlanks }: ReadingCo
 }
 
 /** The same readings with some rows left out. */
-function without(columns: ReadingColumns, rows: readonly number[]): ReadingColumns {
+export function readingsWithout(columns: ReadingColumns, rows: readonly number[]): ReadingColumns {
   const left = new Set(rows);
   const keep = Array.from({ length: columns.count }, (_, index) => index).filter(
     (index) => !left.has(columns.row[index] ?? 0),

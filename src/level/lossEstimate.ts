@@ -33,7 +33,7 @@ const closeEnough = 1e-4;
  *
  * Basis: half-normal prior of scale 0.1 a day, which weighs as much as a log whose own spread of k is 0.1 a day: it
  *   keeps a handful of readings in one afternoon from showing a loss of 30 % a day, and moves a month of daily readings
- *   by less than a hundredth of its spread. Under three readings the rate is 0, not estimated.
+ *   by less than a fiftieth of its spread. Under three readings the rate is 0, not estimated.
  * Validity: one maximum; tested against a search over the whole interval.
  * Definition: maximum of the penalised likelihood of `lossScore`.
  *

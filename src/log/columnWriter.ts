@@ -32,12 +32,16 @@ export class ColumnWriter implements ReadingSink {
   }
 
   private inTimeOrder(): Pick<ReadingColumns, 'when' | 'low' | 'row'> {
-    const when = this.when;
-    const order = timeOrder(when, this.count);
+    const order = timeOrder(this.when, this.count);
     return {
-      when: Float64Array.from(order, (from) => when[from] ?? 0),
-      low: Float64Array.from(order, (from) => this.low[from] ?? 0),
-      row: Uint32Array.from(order, (from) => this.row[from] ?? 0),
+      when: inOrder(this.when, new Float64Array(this.count), order),
+      low: inOrder(this.low, new Float64Array(this.count), order),
+      row: inOrder(this.row, new Uint32Array(this.count), order),
     };
   }
+}
+
+function inOrder<A extends Float64Array | Uint32Array>(from: A, to: A, order: Uint32Array): A {
+  for (let at = 0; at < order.length; at++) to[at] = from[order[at] ?? 0] ?? 0;
+  return to;
 }

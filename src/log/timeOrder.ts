@@ -3,7 +3,8 @@
  * called for each of a million shuffled rows costs ten times as much.
  */
 export function timeOrder(when: Float64Array, count: number): Uint32Array {
-  let from = Uint32Array.from({ length: count }, (_, index) => index);
+  let from = new Uint32Array(count);
+  for (let index = 0; index < count; index++) from[index] = index;
   let to = new Uint32Array(count);
   for (let run = 1; run < count; run *= 2) {
     for (let start = 0; start < count; start += 2 * run) {

@@ -137,7 +137,7 @@ export type Problem =
   | { readonly code: 'several-systems'; readonly systems: readonly string[] }
   | { readonly code: 'card-shape'; readonly rows: number; readonly columns: number }
   | { readonly code: 'card-twice'; readonly name: string; readonly first: string; readonly second: string }
-  | { readonly code: 'card-without'; readonly name: string }
+  | { readonly code: 'card-without'; readonly card: string; readonly name: string }
   | { readonly code: 'log-without-rows' }
   // The answer itself
   | { readonly code: 'answer-too-large' }

@@ -38,7 +38,17 @@ export const doseUntested: Rule = ({ events }, named) => {
             : { row: events.row[untested] ?? 0, hours: (when - (events.when[untested] ?? NaN)) * hoursPerDay };
         const hours = tested === tested ? (when - tested) * hoursPerDay : null;
         const dose = events.amount[index] ?? NaN;
-        first = { severity: 'warning', when, row, source: 'Practice', code: 'dose-untested', dose, hours, after, further };
+        first = {
+          severity: 'warning',
+          when,
+          row,
+          source: 'Practice',
+          code: 'dose-untested',
+          dose,
+          hours,
+          after,
+          further,
+        };
       }
     }
     dosed = index;

@@ -88,7 +88,6 @@ function toldByNext(
   const spread = steady.spread[next] ?? NaN;
   if (!(spread > 0)) return { verdict: 'no reading', next: null };
   const better = Math.abs(level - withOne) - Math.abs(level - withBoth);
-  const verdict =
-    withBoth - withOne < toTell * spread ? 'cannot tell' : better > 0 ? 'dosed twice' : 'written twice';
+  const verdict = withBoth - withOne < toTell * spread ? 'cannot tell' : better > 0 ? 'dosed twice' : 'written twice';
   return { verdict, next: { row: events.row[next] ?? 0, level, withBoth, withOne } };
 }

@@ -1,5 +1,7 @@
 import type { ReferenceKey } from '../references/references.js';
+import type { FishAndWaterFinding } from './fishAndWaterFinding.js';
 import type { HoldFinding, RecordFinding } from './holdFinding.js';
+import type { SlipFinding } from './slipFinding.js';
 
 export type Severity = 'verdict' | 'danger' | 'warning' | 'note';
 
@@ -14,6 +16,6 @@ export interface FindingAt {
 }
 
 /** What was found, with the numbers that its sentence needs. src/text/findings puts each code into words. */
-export type FindingBody = HoldFinding | SlipFinding | RecordFinding;
+export type FindingBody = HoldFinding | SlipFinding | RecordFinding | FishAndWaterFinding;
 
 export type Finding = FindingAt & FindingBody;

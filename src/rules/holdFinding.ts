@@ -2,41 +2,34 @@ import type { ColumnKind } from '../log/headings/columnKinds.js';
 import type { Problem } from '../result/problem.js';
 import type { HoldAnswer } from './holdAnswer.js';
 
-/** Some rows of a kind: how many, and the first of them. */
-export interface NotedRows {
-  readonly count: number;
-  readonly rows: readonly number[];
-}
-
 /** The answer to the question whether the hold was long enough. Days in days, levels in mg/L, times in hours. */
 export type VerdictFinding =
   | {
       readonly code: 'verdict';
       readonly answer: HoldAnswer;
       readonly wanted: number;
-      /** Cells that leave the answer open: the lowest row, and the answer with them counted either way. */
-      readonly open: {
-        readonly row: number;
-        readonly cells: number;
-        readonly ifBelow: HoldAnswer;
-        readonly ifHeld: HoldAnswer;
-      } | null;
+      /** Whether the log has a reading at all. */
+      readonly tested: boolean;
+      /** What leaves the answer open: the lowest row, and the answer with every such cell counted either way. */
+      readonly open: { readonly row: number; readonly ifBelow: HoldAnswer; readonly ifHeld: HoldAnswer } | null;
     }
   | {
       readonly code: 'verdict-days';
+      readonly kind: HoldAnswer['kind'];
       readonly days: number;
+      /** Of the longest hold. */
+      readonly longest: number;
       readonly wanted: number;
-      /** Of the hold that the days belong to; null: there is none. [serial day] */
+      /** Of the hold that was long enough, else of the running one, else of the longest; null: there is none. [serial day] */
       readonly from: number | null;
       readonly to: number | null;
-      /** `as of` is so long past the last test; 0: not asked, or not past it. */
+      /** The days go so far past the last test. */
       readonly credited: number;
     }
   | {
       readonly code: 'verdict-breaks';
-      readonly breaks: number;
-      readonly lost: number;
       readonly rows: readonly number[];
+      readonly lost: number;
     }
   | {
       readonly code: 'verdict-untested';
@@ -52,6 +45,8 @@ export type HoldFinding =
   | {
       readonly code: 'hold-broken';
       readonly level: number;
+      /** The reading was a bound, below `level`. */
+      readonly isBound: boolean;
       readonly low: number;
       /** Days lost. */
       readonly days: number;
@@ -96,8 +91,8 @@ export type HoldFinding =
       readonly over: number;
       readonly reason: 'once' | 'far' | 'twice' | 'signs' | 'top unknown';
     }
-  | { readonly code: 'untested-stretch'; readonly hours: number; readonly since: number; readonly open: boolean }
-  | { readonly code: 'untested-noted'; readonly stretches: NotedRows; readonly longest: number }
+  | { readonly code: 'untested-stretch'; readonly hours: number; readonly open: boolean }
+  | { readonly code: 'untested-noted'; readonly rows: readonly number[]; readonly longest: number }
   | {
       readonly code: 'restarted-untested';
       readonly hours: number;
@@ -119,7 +114,6 @@ export type RecordFinding =
   | {
       readonly code: 'unreadable-copper';
       readonly problem: Problem;
-      readonly inHold: boolean;
       /** Both counts, where it lies in a hold. */
       readonly counts: { readonly ifBelow: HoldAnswer; readonly ifHeld: HoldAnswer } | null;
     }
@@ -141,4 +135,8 @@ export type RecordFinding =
       readonly from: number | null;
     }
   | { readonly code: 'own-day-count'; readonly written: number; readonly counted: number | null; readonly rows: number }
-  | { readonly code: 'noted-readings'; readonly kind: 'approximate' | 'voided' | 'date only'; readonly noted: NotedRows };
+  | {
+      readonly code: 'noted-readings';
+      readonly kind: 'approximate' | 'voided' | 'date only';
+      readonly rows: readonly number[];
+    };

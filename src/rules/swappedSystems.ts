@@ -48,7 +48,11 @@ export const swappedSystems: Rule = (treatment, named) => {
 };
 
 /** The next reading, where each of the two is what was expected of the other. */
-function swappedWith({ events, levels }: Treatment, steady: SteadyLevels, index: number): { row: number; level: number } | null {
+function swappedWith(
+  { events, levels }: Treatment,
+  steady: SteadyLevels,
+  index: number,
+): { row: number; level: number } | null {
   let next = index + 1;
   while (next < events.count && events.kind[next] !== eventKinds.reading) next++;
   if (next >= events.count || levels === null) return null;

@@ -1,5 +1,5 @@
 import type { HoldTerms } from '../hold/holdTerms.js';
-import type { HoldTrace } from '../hold/traceHolds.js';
+import type { HoldTrace } from '../hold/holdTrace.js';
 import type { LevelModel } from '../level/levelModel.js';
 import type { Card } from '../log/card.js';
 import type { ReadingColumns } from '../log/readingColumns.js';

@@ -4,7 +4,8 @@ import type { Card } from '../log/card.js';
 import type { ReadingColumns } from '../log/readingColumns.js';
 import { copperStates, type Log } from '../log/table/log.js';
 import { waterEventsOf } from '../log/table/waterEventsOf.js';
-import type { WaterEvents } from '../log/waterEvents.js';
+import type { Problem } from '../result/problem.js';
+import type { Result } from '../result/result.js';
 import { copperMgPerLitre, copperPerRootDay } from '../units/quantity.js';
 import { logUntil } from './logUntil.js';
 import { signSteps } from './signs/signSteps.js';
@@ -22,7 +23,12 @@ export function treatmentOf(whole: Log, card: Card, asOf: number | undefined): T
     ...(asOf === undefined ? {} : { asOf }),
     ...(card.arrived === null ? {} : { arrived: card.arrived }),
   };
-  const events = waterEventsOf(log, card);
+  const events = once(() => waterEventsOf(log, card));
+  const levels = once(() => {
+    const model = treatmentLevels({ events: events(), card });
+    return model.ok ? model.value : null;
+  });
+  const signs = once(() => signSteps(textsOf(log)));
   return {
     log,
     card,
@@ -30,11 +36,26 @@ export function treatmentOf(whole: Log, card: Card, asOf: number | undefined): T
     entryOfReading,
     terms,
     trace: traceHolds(readings, terms),
-    events,
-    levels: modelled(events, card),
-    signs: signSteps(textsOf(log)),
+    get events() {
+      return events();
+    },
+    get levels() {
+      return levels();
+    },
+    get signs() {
+      return signs();
+    },
     now: asOf ?? log.when[log.count - 1] ?? NaN,
     isAsked: asOf !== undefined,
+  };
+}
+
+/** What costs much and not every question needs, made when it is first asked for. */
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | null = null;
+  return () => {
+    if (made === null) made = { value: make() };
+    return made.value;
   };
 }
 
@@ -46,8 +67,9 @@ export function meterAccuracyOf(card: Card): number {
 /** A level wanders by this share of the low limit in a day. Common practice. */
 const driftShare = 0.01;
 
-function modelled(events: WaterEvents, card: Card): LevelModel | null {
-  const model = levelModel({
+/** The level model of a treatment, or why it has none. */
+export function treatmentLevels({ events, card }: Pick<Treatment, 'events' | 'card'>): Result<LevelModel, Problem> {
+  return levelModel({
     events,
     volume: card.volume,
     strength: card.strength,
@@ -55,7 +77,6 @@ function modelled(events: WaterEvents, card: Card): LevelModel | null {
     percent: card.meterPercent,
     drift: copperPerRootDay(driftShare * card.band.low),
   });
-  return model.ok ? model.value : null;
 }
 
 function readingsOf(log: Log): { readings: ReadingColumns; entryOfReading: Uint32Array } {

@@ -4,6 +4,7 @@ import type { Rule } from './rule.js';
 import { steadyLevels } from './steady/steadyLevels.js';
 import { fates } from './steady/steadyPass.js';
 import type { Treatment } from './treatment.js';
+import { wrongForm } from './wrongForm.js';
 
 /** Every cause that explains a reading stands in one of its row or of a row since the reading before. */
 function isExplained({ events }: Treatment, index: number, named: ReadonlySet<number>): boolean {
@@ -23,6 +24,8 @@ function isExplained({ events }: Treatment, index: number, named: ReadonlySet<nu
 export const unexplainedReading: Rule = (treatment, named) => {
   const steady = steadyLevels(treatment);
   if (steady === null || !steady.fate.some((fate) => fate > fates.fits)) return [];
+  // Of another form's readings none is explained, and one finding has said so.
+  if (wrongForm(treatment, named).length > 0) return [];
   const { events } = treatment;
   const unexplained: number[] = [];
   for (let index = 0; index < events.count; index++) {

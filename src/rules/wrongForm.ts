@@ -79,7 +79,15 @@ function finding(
 ): Finding {
   const levels = Array.from({ length: inARow }, (_, back) => readings.low[third - inARow + 1 + back] ?? NaN);
   const at = { when: readings.when[third] ?? NaN, row: readings.row[third] ?? 0 };
-  return { severity: 'danger', ...at, source: 'Practice', code: 'wrong-form', ...body, levels, fits: formFor(levels, card.form) };
+  return {
+    severity: 'danger',
+    ...at,
+    source: 'Practice',
+    code: 'wrong-form',
+    ...body,
+    levels,
+    fits: formFor(levels, card.form),
+  };
 }
 
 /** The form whose band lies about these levels, within a fifth. */

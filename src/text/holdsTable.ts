@@ -1,5 +1,5 @@
 import type { HoldSpan } from '../hold/holdSpans.js';
-import type { HoldEnd } from '../hold/traceHolds.js';
+import type { HoldEnd } from '../hold/holdTrace.js';
 import type { Table } from '../result/table.js';
 
 /** The holds of a log, as HOLDS spills them. */

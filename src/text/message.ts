@@ -36,7 +36,7 @@ function written<C extends Problem['code']>(code: C, problem: ByCode[C]): string
 }
 
 /** The texts that a problem repeats as a person wrote them. */
-const repeated = ['given', 'first', 'second', 'heading'];
+const repeated = ['given', 'first', 'second', 'heading', 'card'];
 
 function withShortGiven(problem: Problem): Problem {
   const entries = Object.entries(problem).map(([name, value]) =>

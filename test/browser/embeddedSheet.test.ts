@@ -2,9 +2,20 @@ import type { Browser, Page } from 'playwright-core';
 import { addressOf } from '../../src/shell/demo/addressOf.js';
 import { demoWorkbook } from '../../src/shell/demo/demoWorkbook.js';
 import { keeperLogRows } from '../../src/shell/demo/keeperLogRows.js';
+import { cutOff } from './cutOff.js';
 import { openBrowser, openPage, type OpenedPage } from './openPage.js';
 import { runningServer, type RunningServer } from './runningServer.js';
-import { cell, everySheet, goTo, statusText, typeInto, valueShown, waitForCell, type SheetShown } from './sheet.js';
+import {
+  cell,
+  everySheet,
+  goTo,
+  openTab,
+  statusText,
+  typeInto,
+  valueShown,
+  waitForCell,
+  type SheetShown,
+} from './sheet.js';
 import { whereChromium } from './whereChromium.js';
 
 jest.setTimeout(120_000);
@@ -55,14 +66,29 @@ whereChromium('the embedded sheet', () => {
       sheet.formulas.flatMap((row, r) => row.map((f, c) => [sheet, f, r, c] as const)),
     );
     const unanswered = formulas.filter(([sheet, f, r, c]) => f !== '' && (sheet.shown[r]?.[c] ?? '') === '');
-    expect(formulas.filter(([, f]) => f.includes('QT.')).length).toBeGreaterThan(25);
+    expect(formulas.filter(([, f]) => f.includes('QT.')).length).toBeGreaterThan(110);
     expect(unanswered.map(([sheet, f]) => `${sheet.name}: ${f}`)).toEqual([]);
   });
 
   it('shows no bare serial number and no long run of decimals', async () => {
     const shown = (await everySheet(page)).flatMap(cellsOf);
-    expect(shown.filter(([, text]) => time.test(text)).length).toBeGreaterThan(100);
-    expect(shown.filter(([, text]) => bareSerial.test(text) || /^-?\d+\.\d{3,}$/.test(text))).toEqual([]);
+    expect(shown.filter(([, text]) => time.test(text)).length).toBeGreaterThan(150);
+    expect(shown.filter(([, text]) => bareSerial.test(text) || /^-?[\d,]+\.\d{6,}$/.test(text))).toEqual([]);
+  });
+
+  it('cuts off no text, on any sheet', async () => {
+    expect(await cutOff(page)).toEqual([]);
+  });
+
+  it('makes rows as tall as the texts that a new answer shows', async () => {
+    await openTab(page, 'Disease');
+    await typeInto(page, 'B4', 'Brooklynella');
+    await waitForCell(page, 'Disease', 'A10', '');
+    expect(await cutOff(page)).toEqual([]);
+    await typeInto(page, 'B4', 'unknown');
+    await waitForCell(page, 'Disease', 'A6', 'unknown');
+    expect(await cutOff(page)).toEqual([]);
+    await openTab(page, 'Log');
   });
 
   it('answers a formula typed with the keyboard', async () => {
@@ -132,7 +158,7 @@ whereChromium('the embedded sheet', () => {
 
   it('keeps the cautions and the status line in view on every sheet', async () => {
     for (const { name } of demoWorkbook) {
-      await page.locator('[data-u-comp="slide-tab-item"]', { hasText: name }).click();
+      await openTab(page, name);
       for (const id of ['status', 'cautions']) {
         const box = await page.locator(`#${id}`).boundingBox();
         expect(box?.y ?? 0).toBeGreaterThan(0);

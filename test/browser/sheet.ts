@@ -17,6 +17,11 @@ interface WindowOfPage {
   univerAPI: { getActiveWorkbook(): { getSheetByName(name: string): SheetInPage; getSheets(): SheetInPage[] } };
 }
 
+/** Opens a sheet by its tab. */
+export async function openTab(page: Page, name: string): Promise<void> {
+  await page.locator('[data-u-comp="slide-tab-item"]', { hasText: name }).click();
+}
+
 /** Goes to a cell as a person does: its address in the name box, Enter. */
 export async function goTo(page: Page, address: string): Promise<void> {
   const box = page.locator('[data-u-comp="defined-name"] input');

@@ -38,7 +38,7 @@ const all: readonly Argument[] = host.metadata.functions.flatMap((entry) => {
   }));
 });
 const titled = (list: readonly Argument[]) => list.map((it) => [it.id, it.word, it] as const);
-const cellOf = (it: Argument): CellIn => it.args[it.at] as CellIn;
+const cellOf = (it: Argument): CellIn => it.args[it.at];
 const filled = all.filter((it) => !it.isRange && cellOf(it) !== null);
 const numeric = filled.filter((it) => typeof cellOf(it) === 'number');
 

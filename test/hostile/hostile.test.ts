@@ -14,25 +14,38 @@ function anyArguments(entry: FunctionMetadata): fc.Arbitrary<ArgumentIn[]> {
   return fc.array(hostileArgument, { minLength: needed, maxLength: entry.parameters.length });
 }
 
+/** The arguments of the function's example, null for what it leaves out. */
+function exampleArguments(entry: FunctionMetadata): ArgumentIn[] {
+  const read = parseFormula(examples.find(({ name }) => name === entry.name)?.formula ?? '');
+  const given = read.ok ? read.value.given : [];
+  return entry.parameters.map((_, i) => (given[i] === undefined ? null : (given[i] as ArgumentIn)));
+}
+
 /** A call that works, but for one cell or one argument: this reaches what lies behind the first check. */
 function spoiltExample(entry: FunctionMetadata): fc.Arbitrary<ArgumentIn[]> {
-  const example = examples.find(({ name }) => name === entry.name);
-  const read = parseFormula(example?.formula ?? '');
-  const given = read.ok ? read.value.given : [];
-  if (entry.parameters.length === 0) return fc.constant([]);
+  const args = exampleArguments(entry);
   const place = fc.nat({ max: entry.parameters.length - 1 });
   return fc.tuple(place, hostileArgument, hostileCell, fc.boolean(), fc.nat()).map(([at, whole, cell, one, row]) => {
-    const args: ArgumentIn[] = entry.parameters.map((_, i) =>
-      given[i] === undefined ? null : (given[i] as ArgumentIn),
-    );
     const before = args[at];
     const inside = one && Array.isArray(before) && before.length > 0;
-    args[at] = inside ? (before as unknown[][]).map((cells, i) => (i === row % before.length ? [cell] : cells)) : whole;
-    return args;
+    const spoilt = inside
+      ? (before as unknown[][]).map((cells, i) => (i === row % before.length ? [cell] : cells))
+      : whole;
+    return args.map((arg, i) => (i === at ? spoilt : arg));
   });
 }
 
-const argumentsOf = (entry: FunctionMetadata) => fc.oneof(anyArguments(entry), spoiltExample(entry));
+/** Once in a while the example as it is, so that something is answered too. */
+function argumentsOf(entry: FunctionMetadata): fc.Arbitrary<ArgumentIn[]> {
+  const example = { weight: 1, arbitrary: fc.constant(exampleArguments(entry)) };
+  if (entry.parameters.length === 0) return example.arbitrary;
+  return fc.oneof(
+    example,
+    { weight: 20, arbitrary: anyArguments(entry) },
+    { weight: 20, arbitrary: spoiltExample(entry) },
+  );
+}
+
 const looksLikeANumber = (text: string): boolean => text.trim() !== '' && Number.isFinite(Number(text));
 
 /** What is wrong with a sentence, past what it repeats of the cell in quotes. */

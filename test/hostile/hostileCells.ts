@@ -247,6 +247,6 @@ export const hostileArgument: fc.Arbitrary<ArgumentIn> = fc.oneof(
   { weight: 2, arbitrary: fc.array(inRange, { maxLength: 6 }).map((cells) => cells.map((cell) => [cell])) },
   { weight: 2, arbitrary: times.map((cells) => cells.map((cell) => [cell])) },
   { weight: 1, arbitrary: fc.array(inRange, { maxLength: 6 }).map((cells) => [cells]) },
-  { weight: 1, arbitrary: ragged as fc.Arbitrary<ArgumentIn> },
+  { weight: 1, arbitrary: ragged },
   { weight: 1, arbitrary: fc.constantFrom<ArgumentIn[]>(null, [], [[]], [[], []], [[[[]]]]) },
 );

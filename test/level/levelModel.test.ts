@@ -113,6 +113,24 @@ describe('levelModel by hand', () => {
     expect(model.expected[2]).toBeCloseTo(1.9, 12);
   });
 
+  it('changes the water that is there while some is missing', () => {
+    // 400 mg in 190 L; half of it goes, 95 L × 1 mg/L come: 295 mg
+    const lines = (replacement: number): Line[] => [
+      [day, 'reading', 2],
+      [day + 1, 'change', 95, replacement],
+      [day + 2, 'topOff', 20],
+    ];
+    const model = modelOf(lines(1));
+    expect(model.expectedBefore[1]).toBeCloseTo(400 / 190, 12);
+    expect(model.expected[1]).toBeCloseTo(295 / 190, 12);
+    expect(model.expected[2]).toBeCloseTo(295 / 200, 12);
+    expect(model.massBalance.takenOut).toBeCloseTo(200, 9);
+    expect(model.massBalance.broughtIn).toBeCloseTo(95, 9);
+    const matched = modelOf(lines(NaN));
+    expect(matched.expected[1]).toBeCloseTo(400 / 190, 12);
+    expect(matched.massBalance.takenOut).toBeCloseTo(200, 9);
+  });
+
   it('goes on evaporating after the last top-off as before, up to the largest', () => {
     // 20 L in the 2 days to the top-off, 10 L a day: a day later 10 L are missing, a month later 20 L and no more.
     const model = modelOf([
@@ -164,6 +182,7 @@ describe('levelModel by hand', () => {
     expect(model.expected[1]).toBeCloseTo(0.05, 12);
     expect(model.residual[1]).toBeCloseTo(4.95, 12);
     expect(model.predicted[1]).toBeCloseTo(0.05, 12);
+    expect(model.predictionSpread[1]).toBeCloseTo((0.048 + 0.05) / 1.96, 12);
     expect(model.innovation[1]).toBeNaN();
   });
 

@@ -28,7 +28,7 @@ const samples: Samples = {
   'several-systems': [{ code: 'several-systems', systems: [long, long, long, long] }],
   'card-shape': [{ code: 'card-shape', rows: 1048576, columns: 16384 }],
   'card-twice': [{ code: 'card-twice', name: 'meter accuracy', first: long, second: long }],
-  'card-without': [{ code: 'card-without', name: 'form or band' }],
+  'card-without': [{ code: 'card-without', card: `card of ${long}`, name: 'form or band' }],
   'log-without-rows': [{ code: 'log-without-rows' }],
   blank: [
     { code: 'blank', at: row, kind: 'band' },

@@ -27,19 +27,19 @@ import type { CardName } from './cardNames.js';
 /** A card's values by their names, as `cardEntries` found them. */
 export type CardCells = ReadonlyMap<CardName, Cell>;
 
-/** A card with its defaults; the volume and the form or band it cannot do without. */
-export function readCard(cells: CardCells): Result<Card, Problem> {
+/** A card with its defaults; the volume and the form or band it cannot do without. A refusal calls it by its label. */
+export function readCard(cells: CardCells, label = 'card'): Result<Card, Problem> {
   const cell = (name: CardName): Cell => cells.get(name) ?? null;
   const gallonIn = (given: Cell) => choiceIn(given, ['US', 'imperial'] as const);
-  const gallon = unlessBlankOrZero(cell('gallon'), gallonIn, 'US' as const)('card gallon');
+  const gallon = unlessBlankOrZero(cell('gallon'), gallonIn, 'US' as const)(`${label} gallon`);
   if (!gallon.ok) return gallon;
   const missing = (['volume', 'band'] as const).find((name) => isBlank(cell(name)));
   if (missing !== undefined)
-    return refuse({ code: 'card-without', name: missing === 'band' ? 'form or band' : missing });
-  const band = cardBand(cell('band'), 'card form or band');
+    return refuse({ code: 'card-without', card: label, name: missing === 'band' ? 'form or band' : missing });
+  const band = cardBand(cell('band'), `${label} form or band`);
   if (!band.ok) return band;
   const on = <T, F>(name: CardName, read: (given: Cell) => Reader<T>, fallback: F): Reader<T | F> =>
-    named(`card ${name}`, unlessBlankOrZero(cell(name), read, fallback));
+    named(`${label} ${name}`, unlessBlankOrZero(cell(name), read, fallback));
   const disease = wordsIn(cell('disease'));
   return callWith(
     surely((values: CardValues): Card => ({
@@ -50,7 +50,7 @@ export function readCard(cells: CardCells): Result<Card, Problem> {
       disease,
     })),
     {
-      volume: () => volumeOn(cell('volume'), gallon.value),
+      volume: () => volumeOn(cell('volume'), gallon.value, `${label} volume`),
       strength: on('strength', strengthIn, null),
       aim: on('aim', accuracyIn, usualAim(band.value)),
       meterAccuracy: on('meter accuracy', accuracyIn, null),
@@ -81,8 +81,7 @@ function fishOn(cell: Cell): readonly string[] {
     .filter((name) => name !== '');
 }
 
-function volumeOn(cell: Cell, gallon: Card['gallon']): Result<Card['volume'], Problem> {
-  const field = 'card volume';
+function volumeOn(cell: Cell, gallon: Card['gallon'], field: string): Result<Card['volume'], Problem> {
   const inGallons = columnNumber(cell, { dimension: 'litres', limits: { above: 0 }, unit: null, gallon }, { field });
   return gallon === 'imperial' && inGallons.ok ? ok(litres(inGallons.value)) : volumeIn(cell)(field);
 }

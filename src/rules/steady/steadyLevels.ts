@@ -79,7 +79,10 @@ function refined(rough: number, costOf: (rate: number) => number): number {
 }
 
 function scaleOf({ off }: SteadyPass): number {
-  const sizes = off.filter((each) => each === each).map(Math.abs).sort();
+  const sizes = off
+    .filter((each) => each === each)
+    .map(Math.abs)
+    .sort();
   if (sizes.length < fewestForScale) return 1;
   const middle = sizes[sizes.length >>> 1] ?? halfOfNormal;
   return Math.min(widest, Math.max(1, middle / halfOfNormal));

@@ -35,7 +35,11 @@ export function steadyModel(treatment: Treatment): SteadyModel | null {
   return answer;
 }
 
-function modelOf(events: WaterEvents, card: Card, course: Pick<Parameters<typeof levelModel>[0], 'drift' | 'lossRate'>) {
+function modelOf(
+  events: WaterEvents,
+  card: Card,
+  course: Pick<Parameters<typeof levelModel>[0], 'drift' | 'lossRate'>,
+) {
   const { volume, strength, meterPercent: percent } = card;
   const accuracy = copperMgPerLitre(meterAccuracyOf(card));
   const model = levelModel({ events, volume, strength, accuracy, percent, ...course });
@@ -43,7 +47,10 @@ function modelOf(events: WaterEvents, card: Card, course: Pick<Parameters<typeof
 }
 
 function eventsWhere(events: WaterEvents, keeps: (index: number) => boolean): WaterEvents {
-  const kept = events.when.slice(0, events.count).map((_, index) => index).filter((index) => keeps(index));
+  const kept = events.when
+    .slice(0, events.count)
+    .map((_, index) => index)
+    .filter((index) => keeps(index));
   const column = (from: Float64Array) => kept.map((index) => from[index] ?? NaN);
   return {
     count: kept.length,

@@ -26,7 +26,7 @@ export const calendar: SheetPlan = {
         ['After copper, tank Q2', null, null],
         ['Copper out at', serialOf('2026-04-17 12:00'), 'by a test after the last change'],
         ['Median level', 2.15, 'mg/L, over the hold'],
-        ['Observe at least to', 'better to', null],
+        ['Observe at least to', 'Better to', null],
       ],
     },
     { at: 'A14', cells: [['=QT.OBSERVEUNTIL(B11,B12,"chelated")']] },
@@ -52,7 +52,7 @@ export const calendar: SheetPlan = {
     { range: 'A17', look: 'heading' },
     { range: 'B17', look: 'numberHeading' },
     { range: 'C17:D17', look: 'heading' },
-    { range: 'A18:D60', look: 'wrapped' },
+    { range: 'A18:D46', look: 'wrapped' },
   ],
   formats: [
     { range: 'B4', format: 'yyyy-mm-dd hh:mm' },

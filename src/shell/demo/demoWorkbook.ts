@@ -7,6 +7,7 @@ import { fishList } from './fishList.js';
 import { keeperLog } from './keeperLog.js';
 import type { SheetPlan } from './sheetPlan.js';
 import { signNotes } from './signNotes.js';
+import { solutions } from './solutions.js';
 import { trustAndLoss } from './trustAndLoss.js';
 import { waterChange } from './waterChange.js';
 import { waterQuality } from './waterQuality.js';
@@ -16,6 +17,7 @@ export const demoWorkbook: readonly SheetPlan[] = [
   keeperLog,
   dayByDay,
   dosing,
+  solutions,
   waterChange,
   trustAndLoss,
   fishList,

@@ -3,7 +3,7 @@ import type { SheetPlan } from './sheetPlan.js';
 /** What copper does to a disease and what it does not. */
 export const disease: SheetPlan = {
   name: 'Disease',
-  widths: [178, 226, 316, 330, 322],
+  widths: [168, 276, 296, 312, 318],
   rows: 60,
   frozenRows: 1,
   blocks: [
@@ -18,17 +18,17 @@ export const disease: SheetPlan = {
     },
     { at: 'A4', cells: [['Disease', 'white spot']] },
     { at: 'A5', cells: [['=QT.TREATMENTFOR(B4)']] },
-    { at: 'A16', cells: [['Disease', 'flukes']] },
-    { at: 'A17', cells: [['=QT.TREATMENTFOR(B16)']] },
+    { at: 'A14', cells: [['Disease', 'flukes']] },
+    { at: 'A15', cells: [['=QT.TREATMENTFOR(B14)']] },
   ],
   looks: [
     { range: 'A1:E1', look: 'title' },
     { range: 'A2', look: 'note' },
-    ...[4, 16].flatMap((row) => [
+    ...[4, 14].flatMap((row) => [
       { range: `A${row}`, look: 'label' as const },
       { range: `B${row}`, look: 'inputText' as const },
       { range: `A${row + 1}:E${row + 1}`, look: 'heading' as const },
-      { range: `A${row + 2}:E${row + 10}`, look: 'wrapped' as const },
+      { range: `A${row + 2}:E${row + 8}`, look: 'wrapped' as const },
     ]),
   ],
   formats: [],

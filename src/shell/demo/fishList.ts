@@ -29,7 +29,7 @@ const lastRow = 40;
 /** What is known of each fish of a list and copper. */
 export const fishList: SheetPlan = {
   name: 'Fish',
-  widths: [196, 16, 190, 92, 560, 318],
+  widths: [156, 14, 156, 88, 650, 306],
   rows: 60,
   frozenRows: 4,
   blocks: [

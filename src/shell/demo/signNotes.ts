@@ -9,51 +9,53 @@ const notes: readonly PlanCell[][] = [
   [serialOf('2026-04-13 08:00'), 'new pump fitted'],
   [serialOf('2026-04-20 08:00'), 'tang flashing, hiding'],
 ];
+const headings = 13;
+/** Room for the notes to come. */
+const last = 40;
 
 /** What a keeper saw, and the step each note calls for. */
 export const signNotes: SheetPlan = {
   name: 'Signs',
-  widths: [132, 300, 20, 132, 400, 180],
+  widths: [132, 400, 20, 132, 400, 180],
   rows: 60,
-  frozenRows: 4,
+  frozenRows: 1,
   blocks: [
     { at: 'A1', cells: [['Signs in tank Q3, and the step each calls for']] },
+    { at: 'A3', cells: [['What the steps mean (common practice)']] },
     {
-      at: 'A2',
-      cells: [['One formula, in D4. Write what you see in your own words; what is not understood says so.']],
-    },
-    { at: 'A4', cells: [['When', 'What was seen'], ...notes] },
-    { at: 'D4', cells: [['=QT.SIGNS(A4:A30,B4:B30)']] },
-    { at: 'D14', cells: [['What the steps mean (common practice)']] },
-    {
-      at: 'D15',
+      at: 'A4',
       cells: [
         ['test first', 'ammonia, oxygen and copper: velvet, flukes and ammonia look the same'],
         [
           'lower and wait',
-          'if copper is in the band, ammonia none, and the fish in for 48 hours: lower it until the fish eats',
+          'copper in the band, ammonia none, the fish in for 48 hours: lower the level until it eats; below the band the hold is broken',
         ],
-        ['raise slowly', 'it eats and acts normally again; lowering below the band has broken the hold'],
+        ['raise slowly', 'it eats and acts normally again'],
         ['stop copper', 'signs a second time, after a recovery or three clear days: another treatment'],
         ['unread', 'the note was not understood, or says nothing of the fish'],
       ],
     },
-    { at: 'D21', cells: [['A fish in distress is a matter for an aquatic veterinarian.']] },
+    { at: 'A10', cells: [['An aquatic veterinarian decides.']] },
+    { at: 'A12', cells: [['Notes, in your own words']] },
+    { at: `A${headings}`, cells: [['When', 'What was seen'], ...notes] },
+    { at: 'D12', cells: [[`Read by one formula, in D${headings}`]] },
+    { at: `D${headings}`, cells: [[`=QT.SIGNS(A${headings}:A${last},B${headings}:B${last})`]] },
   ],
   looks: [
     { range: 'A1:F1', look: 'title' },
-    { range: 'A2', look: 'note' },
-    { range: 'A4:B4', look: 'heading' },
-    { range: 'A5:B30', look: 'log' },
-    { range: 'D4:F4', look: 'heading' },
-    { range: 'D5:F12', look: 'spill' },
-    { range: 'D14:F14', look: 'section' },
-    { range: 'D15:D19', look: 'label' },
-    { range: 'D21:F21', look: 'warning' },
+    { range: 'A3:F3', look: 'section' },
+    { range: 'A4:A8', look: 'label' },
+    { range: 'A10:F10', look: 'warning' },
+    { range: 'A12:B12', look: 'section' },
+    { range: 'D12:F12', look: 'section' },
+    { range: `A${headings}:B${headings}`, look: 'heading' },
+    { range: `A${headings + 1}:B${last}`, look: 'log' },
+    { range: `D${headings}:F${headings}`, look: 'heading' },
+    { range: `D${headings + 1}:F${last}`, look: 'log' },
   ],
   formats: [
-    { range: 'A5:A30', format: 'yyyy-mm-dd hh:mm' },
-    { range: 'D5:D12', format: 'yyyy-mm-dd hh:mm' },
+    { range: `A${headings + 1}:A${last}`, format: 'yyyy-mm-dd hh:mm' },
+    { range: `D${headings + 1}:D${last}`, format: 'yyyy-mm-dd hh:mm' },
   ],
-  merged: ['D21:F21'],
+  merged: ['A10:F10'],
 };

@@ -8,7 +8,7 @@ const firstSalinity = 24;
 /** Ammonia and salinity beside the copper. */
 export const waterQuality: SheetPlan = {
   name: 'Water quality',
-  widths: [290, 96, 70, 24, 112, 190, 190, 190, 196],
+  widths: [290, 96, 70, 24, 112, 200, 190, 190, 186],
   rows: 60,
   frozenRows: 1,
   blocks: [
@@ -25,7 +25,7 @@ export const waterQuality: SheetPlan = {
         ['Un-ionised ammonia, NH₃', '=QT.FREEAMMONIA(B4,B6,B7,B8,B5)', 'mg/L'],
         ['Liquid ammonia tests read falsely positive in copper-treated water. An in-tank indicator still works.'],
         [null],
-        ['From 0.02 mg/L a note, from 0.05 a warning, from 0.10 danger (common practice).'],
+        ['0.02 mg/L is a note, 0.05 a warning, 0.10 danger (common practice).'],
       ],
     },
     { at: 'E3', cells: [['The same total ammonia and salinity in other water, mg/L NH₃']] },

@@ -17,11 +17,11 @@ export function functionTables(catalogue: FunctionCatalogue, topics: readonly Ex
     .join('\n\n');
 }
 
-function tableRow({ name, formula, answer }: Example, entry: FunctionEntry | undefined): string {
+function tableRow({ name, formula, answer, shows }: Example, entry: FunctionEntry | undefined): string {
   if (entry === undefined) throw new Error(`${name} has an example but is no function`);
   const signature = `\`${name}(${entry.parameters.map(parameterName).join(', ')})\``;
   const gives = isTable(answer) ? answer.slice(0, mostRows).map(rowText).join('<br>') : cellText(answer);
-  const cells = [signature, entry.description ?? '', `\`${formula}\`<br>${gives}`];
+  const cells = [signature, entry.description ?? '', `\`${formula}\`<br>${gives}<br>${shows}`];
   return `| ${cells.map((cell) => cell.replaceAll('|', '\\|')).join(' | ')} |`;
 }
 

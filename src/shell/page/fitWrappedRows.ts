@@ -17,7 +17,7 @@ import { SheetInterceptorService } from '@univerjs/preset-sheets-core';
 export function fitWrappedRows(univer: Univer): void {
   const injector = univer.__getInjector();
   const workbook = injector.get(IUniverInstanceService).getCurrentUnitOfType<Workbook>(UniverInstanceType.UNIVER_SHEET);
-  if (workbook === null) return;
+  if (!workbook) return;
   const commands = injector.get(ICommandService);
   for (const worksheet of workbook.getSheets()) {
     const ranges = wrappedRows(workbook, worksheet);

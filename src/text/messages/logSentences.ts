@@ -26,6 +26,6 @@ export const logSentences = {
     `card has ${rows} rows and ${columns} columns; give two columns, names and values`,
   'card-twice': ({ name, first, second }) =>
     `card names ${first} and ${second} are both read as ${name}; give only one of them`,
-  'card-without': ({ name }) => `card has no ${name}; write a row with ${name} and its value`,
+  'card-without': ({ card, name }) => `${card} has no ${name}; write ${name} and its value`,
   'log-without-rows': () => 'log has no row below its headings; write the first reading beside its time',
 } satisfies Partial<Sentences>;

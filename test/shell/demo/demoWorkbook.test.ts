@@ -9,6 +9,9 @@ import type { FunctionCatalogue } from '../../../src/shell/host/functionCatalogu
 
 const catalogue = JSON.parse(readFileSync('dist/functions.json', 'utf8')) as FunctionCatalogue;
 
+/** What takes a whole log with its headings, and a card. */
+const wholeLog = ['HEADINGS', 'CARD', 'LEVELS', 'AUDIT', 'DONOW', 'READY', 'FISHDAYS', 'DEATHS', 'SYSTEMS'];
+
 interface Placed {
   readonly sheet: string;
   readonly row: number;
@@ -51,7 +54,7 @@ const inside = (cell: Placed, range: CellRange & { readonly sheet: string }): bo
 
 describe('demoWorkbook', () => {
   it('has its sheets and puts no two contents into one cell', () => {
-    expect(demoWorkbook.length).toBeGreaterThanOrEqual(3);
+    expect(demoWorkbook.length).toBeGreaterThanOrEqual(12);
     expect(new Set(all.map(named)).size).toBe(all.length);
   });
 
@@ -63,17 +66,24 @@ describe('demoWorkbook', () => {
   });
 
   it('calls functions there are, with as many arguments as they take', () => {
-    expect(ours.length).toBeGreaterThan(25);
+    expect(ours.length).toBeGreaterThan(110);
     for (const formula of ours) {
       const [, id = '', list = ''] = /^=QT\.([A-Z]+)\((.*)\)$/.exec(String(formula.content)) ?? [];
       const entry = catalogue.functions.find((one) => one.id === id);
-      const given = list.split(',').length;
+      const given = list === '' ? 0 : list.split(',').length;
       const needed = entry?.parameters.filter(({ optional }) => optional !== true).length ?? NaN;
       expect([named(formula), given >= needed && given <= (entry?.parameters.length ?? 0)]).toEqual([
         named(formula),
         true,
       ]);
     }
+  });
+
+  it('shows every function that answers from a range or from single values', () => {
+    const shown = new Set(ours.map(({ content }) => /^=QT\.([A-Z]+)/.exec(String(content))?.[1]));
+    const ids = catalogue.functions.map(({ id }) => id).filter((id) => !wholeLog.includes(id));
+    expect(ids.length).toBeGreaterThanOrEqual(37);
+    expect(ids.filter((id) => !shown.has(id))).toEqual([]);
   });
 
   it('never feeds one of our functions to another, nor uses what only one program has', () => {

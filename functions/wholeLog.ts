@@ -1,0 +1,104 @@
+import {
+  auditFindings,
+  auditTable,
+  cardOf,
+  cardTable,
+  doNow,
+  doNowTable,
+  headingsTable,
+  levelsTable,
+  logHeadings,
+  ok,
+  refuse,
+  systemCards,
+  systemsNow,
+  systemsTable,
+  timeIn,
+  treatmentLevels,
+} from '../src/index.js';
+import { tableAnswer } from './answer.js';
+import { cellOf } from './cellOf.js';
+import { logRangeOf, logQuestion, readSharedLog } from './logQuestion.js';
+import { rangeOf } from './rangeOf.js';
+
+/**
+ * How each heading of a log is understood, and in which unit, so that a log in your own words can be checked before it is used.
+ * @customfunction HEADINGS
+ * @param log The log with its heading row, such as Log[#All].
+ * @returns Table with headings: Heading, Read as, Unit.
+ */
+export function headingsCell(log: any[][]): any[][] {
+  const headings = logHeadings(logRangeOf(log));
+  return tableAnswer(headings.ok ? ok(headingsTable(headings.value)) : headings);
+}
+
+/**
+ * How each row of a card is understood: volume, form or band, strength, aim, meter, days, longest gap, fish and the rest.
+ * @customfunction CARD
+ * @param card Two columns, names and values.
+ * @returns Table with headings: Name, Value, Unit, Read as.
+ */
+export function cardCell(card: any[][]): any[][] {
+  const read = cardOf({ range: rangeOf(card), cellOf });
+  return tableAnswer(read.ok ? ok(cardTable(read.value.entries, read.value.card)) : read);
+}
+
+/**
+ * The copper level calculated from doses, water changes, evaporation and loss, with a 95 % band, beside each reading. [mg/L]
+ * @customfunction LEVELS
+ * @param log The log with its heading row, such as Log[#All].
+ * @param card Two columns, names and values, of the one system in the log.
+ * @returns Table with headings: When, Expected, Low, High, Reading, Off by.
+ */
+export function levelsCell(log: any[][], card: any[][]): any[][] {
+  return tableAnswer(
+    logQuestion({ log, card, strict: true }, (treatment) => {
+      const levels = treatmentLevels(treatment);
+      return levels.ok ? ok(levelsTable(treatment.events, levels.value)) : levels;
+    }),
+  );
+}
+
+/**
+ * A whole treatment recomputed from its rows: the verdict first, then dangers, warnings and notes, each with its row and source.
+ * @customfunction AUDIT
+ * @param log The log with its heading row, such as Log[#All].
+ * @param card Two columns, names and values, of the one system in the log.
+ * @param [asOf] Leave later rows out. If omitted, all rows count. Use NOW(), not TODAY().
+ * @returns Table with headings: Severity, When, Row, Finding, Why, Source.
+ */
+export function auditCell(log: any[][], card: any[][], asOf?: any): any[][] {
+  return tableAnswer(logQuestion({ log, card, asOf }, (treatment) => ok(auditTable(auditFindings(treatment)))));
+}
+
+/**
+ * What to do at a moment, with the amount and the reason; only a test where the last one is too old. A veterinarian decides.
+ * @customfunction DONOW
+ * @param log The log with its heading row, such as Log[#All].
+ * @param card Two columns, names and values, of the one system in the log.
+ * @param asOf The moment, such as NOW().
+ * @returns Table with headings: Do, Amount, Unit, By, Why.
+ */
+export function doNowCell(log: any[][], card: any[][], asOf: any): any[][] {
+  return tableAnswer(
+    logQuestion({ log, card, asOf, needsMoment: true }, (treatment) => ok(doNowTable(doNow(treatment), treatment.now))),
+  );
+}
+
+/**
+ * How each system of a shared workbook stands at a moment, and what to do next in it.
+ * @customfunction SYSTEMS
+ * @param log The log of all systems with its heading row, a column of system names in it.
+ * @param cards A heading row of card names, system first, and a row for each system.
+ * @param asOf The moment, such as NOW().
+ * @returns Table with headings: System, Last test, Copper, Status, Hold day, Days left, Do now.
+ */
+export function systemsCell(log: any[][], cards: any[][], asOf: any): any[][] {
+  const now = timeIn(cellOf(asOf))('as of');
+  if (!now.ok) return tableAnswer(refuse(now.problem));
+  const read = systemCards({ range: rangeOf(cards), cellOf });
+  if (!read.ok) return tableAnswer(read);
+  const shared = readSharedLog(log, read.value);
+  if (!shared.ok) return tableAnswer(shared);
+  return tableAnswer(ok(systemsTable(systemsNow(shared.value, read.value, now.value), now.value)));
+}

@@ -1,0 +1,90 @@
+import { heldDays, heldFrom } from '../hold/heldFrom.js';
+import { isLongEnough } from '../hold/holdEnds.js';
+import { hoursPerDay, levelTolerance } from '../units/quantity.js';
+import type { Treatment } from '../rules/treatment.js';
+import { meterAccuracyOf } from '../rules/treatmentOf.js';
+import { doseNow } from './doseNow.js';
+import type { Task } from './task.js';
+import { lastTestOf, testLimitHours, type LastTest } from './lastTestOf.js';
+
+/** A dose is mixed in after this long. Common practice. [days] */
+const mixingDays = 2 / hoursPerDay;
+
+/**
+ * What to do at the treatment's moment. On a level that is too old, or was dosed or changed since, there is one answer:
+ * test first.
+ *
+ * Definition: the last test decides; too old is 12 h while raising, 6 h when that is urgent, 36 h in the hold.
+ */
+export function doNow(treatment: Treatment): readonly Task[] {
+  const mend: readonly Task[] = treatment.log.faults.map(({ row }) => ({ kind: 'mend', row }));
+  const last = lastTestOf(treatment);
+  const test = testFirst(treatment, last);
+  if (test !== null || last === null) return [...mend.slice(0, 1), ...(test === null ? [] : [test])];
+  return [...mend.slice(0, 1), ...signTasks(treatment), ...levelTasks(treatment, last), ...holdTasks(treatment, last)];
+}
+
+function testFirst(treatment: Treatment, last: LastTest | null): Task | null {
+  const { now } = treatment;
+  if (last === null) return { kind: 'test', by: now, because: { kind: 'no reading' } };
+  if (last.dosedSince !== null) {
+    return { kind: 'test', by: Math.max(now, last.dosedSince + mixingDays), because: { kind: 'dosed since' } };
+  }
+  if (last.changedSince !== null) return { kind: 'test', by: now, because: { kind: 'changed since' } };
+  const limit = testLimitHours(treatment);
+  const hours = (now - last.when) * hoursPerDay;
+  return hours > limit + 1 / 3600 ? { kind: 'test', by: now, because: { kind: 'too old', hours, limit } } : null;
+}
+
+/** What the last text about the fish asks for. */
+function signTasks({ signs }: Treatment): readonly Task[] {
+  const spoken = signs.filter(({ step }) => step !== 'unread' && step !== '');
+  switch (spoken[spoken.length - 1]?.step) {
+    case 'test first':
+      return [{ kind: 'test fish water' }];
+    case 'lower and wait':
+    case 'raise slowly':
+    case 'stop copper':
+      return [{ kind: spoken[spoken.length - 1]?.step as 'lower and wait' | 'raise slowly' | 'stop copper' }];
+    default:
+      return [];
+  }
+}
+
+/** Dose what is missing, change what is too much. */
+function levelTasks(treatment: Treatment, last: LastTest): readonly Task[] {
+  const { card, signs, trace } = treatment;
+  const isStopped = signs.some(({ step }) => step === 'stop copper');
+  const { band, aim, volume } = card;
+  if (last.high > band.high + levelTolerance) {
+    const litres = last.high === Infinity ? volume / 4 : volume * (1 - aim / last.high);
+    return [{ kind: 'change', litres, from: last.high, to: aim }];
+  }
+  if (isStopped || trace.holds.some((hold) => isLongEnough(heldDays(hold, card.arrived ?? undefined), card.days)))
+    return [];
+  const isLow = last.low < band.low - levelTolerance;
+  const isClose = last.low < Math.min(aim, band.low + meterAccuracyOf(card)) - levelTolerance;
+  return isLow || isClose ? [doseNow(treatment, last.low, isLow)] : [];
+}
+
+function holdTasks({ card, trace, now, terms }: Treatment, last: LastTest): readonly Task[] {
+  const enough = trace.holds.find((hold) => isLongEnough(heldDays(hold, terms.arrived), card.days));
+  if (enough !== undefined) {
+    return [
+      {
+        kind: 'held enough',
+        held: heldDays(enough, terms.arrived),
+        since: heldFrom(enough, terms.arrived) + card.days,
+      },
+    ];
+  }
+  const nextTest: Task = { kind: 'next test', by: Math.max(now, last.when + usualTestDays), level: last.low };
+  const { running } = trace;
+  if (running === null) return [nextTest];
+  const from = heldFrom(running, terms.arrived);
+  const held = Math.max(0, now - from);
+  return [nextTest, { kind: 'days left', days: Math.max(0, card.days - held), by: from + card.days, held }];
+}
+
+/** Test daily in the hold. Common practice. [days] */
+const usualTestDays = 1;

@@ -1,0 +1,16 @@
+import { pacePlan } from '../dose/pacePlan.js';
+import type { Treatment } from '../rules/treatment.js';
+import type { Task } from './task.js';
+
+/**
+ * The next dose: what is missing to the aim, but one dose raises by no more than the pace allows, a quarter of the aim,
+ * half when urgent.
+ *
+ * Definition: mL = V·rise ÷ strength.
+ */
+export function doseNow({ card }: Treatment, level: number, raising: boolean): Task {
+  const { volume, strength, aim, pace } = card;
+  if (strength === null) return { kind: 'strength missing' };
+  const rise = Math.min(aim - level, pacePlan(pace).mostPerDose * aim);
+  return { kind: 'dose', millilitres: (volume * rise) / strength, from: level, to: level + rise, raising };
+}

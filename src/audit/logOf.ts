@@ -1,0 +1,60 @@
+import type { Card } from '../log/card.js';
+import { cardCells, cardEntries, type CardEntry } from '../log/cardRead/cardEntries.js';
+import { cardWordsFor, type CardName } from '../log/cardRead/cardNames.js';
+import { readCard } from '../log/cardRead/readCard.js';
+import type { ColumnKind } from '../log/headings/columnKinds.js';
+import type { RawRange } from '../log/parallelRanges.js';
+import type { Log } from '../log/table/log.js';
+import { systemKey } from '../log/table/logBySystem.js';
+import type { LogRange } from '../log/table/logRange.js';
+import { readLog } from '../log/table/readLog.js';
+import type { Problem } from '../result/problem.js';
+import { ok, refuse, type Result } from '../result/result.js';
+import { isBlank, type Cell } from '../units/cell.js';
+import { shown } from '../units/shown.js';
+import type { SystemCard } from './systemsNow.js';
+
+export interface CardRange {
+  readonly range: RawRange;
+  readonly cellOf: (raw: unknown) => Cell;
+}
+
+/** A card and its rows as written. */
+export function cardOf({ range, cellOf }: CardRange): Result<{ card: Card; entries: readonly CardEntry[] }, Problem> {
+  const entries = cardEntries(range, cellOf);
+  if (!entries.ok) return entries;
+  const card = readCard(cardCells(entries.value));
+  return card.ok ? ok({ card: card.value, entries: entries.value }) : card;
+}
+
+/** One system's log; several systems in it are refused. */
+export function logOfOneSystem(log: LogRange, card: Card, needs: readonly ColumnKind[]): Result<Log, Problem> {
+  const read = readLog({ log, gallon: card.gallon, needs });
+  if (!read.ok) return read;
+  const names = new Map(
+    (read.value.texts.system ?? []).filter((name) => name !== '').map((name) => [systemKey(name), name]),
+  );
+  return names.size > 1 ? refuse({ code: 'several-systems', systems: [...names.values()].map(shown) }) : read;
+}
+
+/** One card a row, below a heading row of card names, the system's name among them. */
+export function systemCards({ range, cellOf }: CardRange): Result<readonly SystemCard[], Problem> {
+  const names = (range[0] ?? []).map((raw) => nameOf(cellOf(raw)));
+  const system = names.indexOf('system');
+  if (system === -1) return refuse({ code: 'card-without', card: 'cards', name: 'system' });
+  const cards: SystemCard[] = [];
+  for (let row = 1; row < range.length; row++) {
+    const cells = names.map((name, column) => [name, cellOf(range[row]?.[column])] as const);
+    const name = cells[system]?.[1] ?? null;
+    if (cells.every(([, cell]) => isBlank(cell))) continue;
+    const values = cells.flatMap(([key, cell]) => (key === null || isBlank(cell) ? [] : [[key, cell] as const]));
+    const card = readCard(new Map(values), `card of ${shown(name)}`);
+    if (!card.ok) return card;
+    cards.push({ name: typeof name === 'string' ? name.trim() : shown(name), card: card.value });
+  }
+  return ok(cards);
+}
+
+function nameOf(cell: Cell): CardName | null {
+  return typeof cell === 'string' && !isBlank(cell) ? (cardWordsFor(cell)?.name ?? null) : null;
+}

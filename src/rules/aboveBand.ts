@@ -1,0 +1,93 @@
+import { instantDays, levelTolerance } from '../units/quantity.js';
+import { eventsOfReadings } from './eventsOfReadings.js';
+import type { Finding } from './finding.js';
+import { isStrayReading } from './isStrayReading.js';
+import type { Rule } from './rule.js';
+import type { Treatment } from './treatment.js';
+import { meterAccuracyOf } from './treatmentOf.js';
+
+type Reason = 'once' | 'far' | 'twice' | 'signs';
+
+/** Over the top by more than this is danger at once. [Practice] */
+const farOver = 1.1;
+/** A sign so long before or after a reading stands beside it. [days] */
+const besideDays = 1;
+
+/**
+ * A level above the band: over the top by up to a tenth once is a warning; more, twice running, or with signs is danger.
+ * Single readings over it by no more than the meter's error are none where the log as a whole puts the level below the
+ * top.
+ */
+export const aboveBand: Rule = (treatment, named) => {
+  const { readings, card } = treatment;
+  const { count, when, low, row, odd } = readings;
+  const top = card.band.high;
+  if (top === Infinity) return [];
+  const found: Finding[] = [];
+  const told = new Set<Reason>();
+  let events: Uint32Array | null = null;
+  let isAbove = false;
+  for (let index = 0; index < count;) {
+    const instant = when[index] ?? NaN;
+    let highest = index;
+    let level = -Infinity;
+    for (; index < count && (when[index] ?? NaN) - instant < instantDays; index++) {
+      const known = knownHigh(low[index] ?? NaN, odd.size === 0 ? undefined : odd.get(row[index] ?? 0)?.high);
+      if (known > level) [level, highest] = [known, index];
+    }
+    const wasAbove = isAbove;
+    isAbove = level > top + levelTolerance && !isStrayReading(treatment, named, highest);
+    if (!isAbove) {
+      told.clear();
+      if (odd.get(row[highest] ?? 0)?.high === Infinity) found.push(above(treatment, highest, level, 'top unknown'));
+      continue;
+    }
+    events ??= eventsOfReadings(treatment);
+    const signs = hasSignBeside(treatment, instant);
+    if (!signs && !isMoreThanError(treatment, level, events[highest] ?? 0)) continue;
+    const reason = level > top * farOver + levelTolerance ? 'far' : signs ? 'signs' : wasAbove ? 'twice' : 'once';
+    if (told.has(reason) || (reason === 'once' && told.size > 0)) continue;
+    told.add(reason);
+    found.push(above(treatment, highest, level, reason));
+  }
+  return found;
+};
+
+/** The high end, or of a reading without one the low end. */
+function knownHigh(low: number, high: number | undefined): number {
+  return high === undefined || high === Infinity ? low : high;
+}
+
+function isMoreThanError({ card, levels }: Treatment, level: number, event: number): boolean {
+  const error = meterAccuracyOf(card) + card.meterPercent * level;
+  return level - card.band.high > error + levelTolerance || (levels?.expected[event] ?? 0) > card.band.high;
+}
+
+function hasSignBeside({ signs }: Treatment, when: number): boolean {
+  let first = 0;
+  let after = signs.length;
+  while (first < after) {
+    const middle = (first + after) >>> 1;
+    if ((signs[middle]?.when ?? NaN) < when - besideDays) first = middle + 1;
+    else after = middle;
+  }
+  for (; (signs[first]?.when ?? Infinity) <= when + besideDays; first++) {
+    if (signs[first]?.reading === 'sign') return true;
+  }
+  return false;
+}
+
+function above({ readings, card }: Treatment, index: number, level: number, reason: Reason | 'top unknown'): Finding {
+  const top = card.band.high;
+  return {
+    code: 'above-band',
+    severity: reason === 'once' || reason === 'top unknown' ? 'warning' : 'danger',
+    when: readings.when[index] ?? NaN,
+    row: readings.row[index] ?? 0,
+    source: 'Practice',
+    level,
+    top,
+    over: (level / top - 1) * 100,
+    reason,
+  };
+}

@@ -1,0 +1,55 @@
+import type { Finding } from './finding.js';
+import type { Rule } from './rule.js';
+import { isDenied } from './isDenied.js';
+
+/** Cheap, before the words themselves. */
+const maybe = /condition|chlor|bind|detox|thiosul|ulfonate|ulphonate|ulfinate|ulphinate|dithion|neutrali/i;
+
+/** Generic names alone. An air conditioner, good condition and chlorine in the tap water are none. */
+const words = new RegExp(
+  [
+    String.raw`(?:(?:tap |water |detoxifying |tap water )*conditioners?\b)`,
+    String.raw`(?:de-?chlor(?:inat(?:ors?|ers?|ed|ing|es?))?\b)`,
+    String.raw`(?:chlor(?:ine|amine) (?:removers?|neutrali[sz]ers?|reducers?)\b)`,
+    String.raw`(?:(?:ammonia|nh3|nitrogen)[ -]?(?:binders?|binding|detoxifiers?|detox|removers?|neutrali[sz](?:ers?|ing))\b)`,
+    String.raw`(?:detoxif(?:iers?|y|ied|ying)(?: the)?(?: ammonia)?\b)`,
+    String.raw`(?:(?:sodium )?thiosul(?:f|ph)ate\b)`,
+    String.raw`(?:(?:sodium )?hydroxymethane ?sul(?:f|ph)[oi]nate\b)`,
+    String.raw`(?:(?:sodium )?dithionite\b)`,
+  ].join('|'),
+  'gi',
+);
+
+/**
+ * Ammonia binders, detoxifying conditioners and reducing dechlorinators set copper free from amine and chelated
+ * products and can kill in hours: danger wherever one is noted.
+ *
+ * Source: [Practice].
+ */
+export const conditionerNoted: Rule = ({ log }) => {
+  const { note, signs } = log.texts;
+  const found: Finding[] = [];
+  if (note === null && signs === null) return found;
+  for (let index = 0; index < log.count; index++) {
+    const noted = conditionerIn(note?.[index] ?? '') ?? conditionerIn(signs?.[index] ?? '');
+    if (noted === null) continue;
+    found.push({
+      code: 'conditioner-noted',
+      words: noted,
+      severity: 'danger',
+      when: log.when[index] ?? null,
+      row: log.row[index] ?? null,
+      source: 'Practice',
+    });
+  }
+  return found;
+};
+
+function conditionerIn(text: string): string | null {
+  if (text === '' || !maybe.test(text)) return null;
+  for (const match of text.matchAll(words)) {
+    const span = { from: match.index, to: match.index + match[0].length };
+    if (!isDenied(text, span) && !/\b(?:air|carbon)[ -]$/i.test(text.slice(0, span.from))) return match[0];
+  }
+  return null;
+}

@@ -1,0 +1,61 @@
+import { lowestBetweenReadings, type LowestBetween } from '../level/lowestBetweenReadings.js';
+import { eventKinds } from '../log/waterEvents.js';
+import { secondDays } from '../units/quantity.js';
+import { countedHolds } from './countedHolds.js';
+import type { Finding } from './finding.js';
+import type { Rule } from './rule.js';
+import type { Treatment } from './treatment.js';
+import { meterAccuracyOf } from './treatmentOf.js';
+
+/**
+ * The level fell below the band between two tests that did not show it: danger where the upper end of its 95 % band is
+ * below the low limit, else a warning where the level expected is. Only a dip counts, under the levels at both tests by
+ * more than half a standard deviation of the meter: what a test itself shows is not said again, and noise makes no dip.
+ */
+export const levelBelowBetweenTests: Rule = (treatment, named) => {
+  const { events, levels, card } = treatment;
+  if (levels === null) return [];
+  const { low } = card.band;
+  const lowest = lowestBetweenReadings(events, levels);
+  const leastDip = (meterAccuracyOf(card) + card.meterPercent * low) / 1.96 / 2;
+  const found: Finding[] = [];
+  for (const { hold, from, reached } of countedHolds(treatment)) {
+    for (let interval = hold.firstIndex; interval < hold.lastIndex; interval++) {
+      const expected = lowest.expected[interval] ?? NaN;
+      if (!(expected < low || (lowest.high[interval] ?? NaN) < low)) continue;
+      const first = lowest.from[interval] ?? 0;
+      const last = lowest.to[interval] ?? 0;
+      if ((events.when[last] ?? NaN) <= from || (events.when[first] ?? NaN) >= reached - secondDays) continue;
+      const atTests = Math.min(levels.expected[first] ?? NaN, levels.expected[last] ?? NaN);
+      if (!(atTests - expected > leastDip) || isNamed(treatment, named, first, last)) continue;
+      found.push(below(treatment, lowest, interval));
+    }
+  }
+  return found;
+};
+
+/** A change of water between the two tests, or the later test, is already named. */
+function isNamed({ events }: Treatment, named: ReadonlySet<number>, first: number, last: number): boolean {
+  if (named.size === 0) return false;
+  for (let index = first; index <= last; index++) {
+    const kind = events.kind[index];
+    if ((kind === eventKinds.change || index === last) && named.has(events.row[index] ?? 0)) return true;
+  }
+  return false;
+}
+
+function below({ events, card }: Treatment, lowest: LowestBetween, interval: number): Finding {
+  const high = lowest.high[interval] ?? NaN;
+  return {
+    code: 'level-below-between',
+    severity: high < card.band.low ? 'danger' : 'warning',
+    when: lowest.highWhen[interval] ?? NaN,
+    row: events.row[lowest.highEvent[interval] ?? 0] ?? 0,
+    source: 'Practice',
+    low: card.band.low,
+    expected: lowest.expected[interval] ?? NaN,
+    high,
+    fromRow: events.row[lowest.from[interval] ?? 0] ?? 0,
+    toRow: events.row[lowest.to[interval] ?? 0] ?? 0,
+  };
+}

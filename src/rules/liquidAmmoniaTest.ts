@@ -1,0 +1,38 @@
+import { copperPresence } from './copperPresence.js';
+import { isDenied } from './isDenied.js';
+import type { Rule } from './rule.js';
+
+const maybe = /ammoni|nh[34]/i;
+const liquidTest =
+  /\b(?:liquid|drops?|reagent|salicylate|nessler|titration)\b[^.;\n]{0,40}\b(?:ammonia|nh[34])|\b(?:ammonia|nh[34])\b[^.;\n]{0,30}\b(?:liquid|drops?|reagent|salicylate|nessler|titration)\b/i;
+const indicator = /\bin[- ]tank\b|\bindicator\b/i;
+
+/**
+ * Liquid ammonia tests read falsely positive in copper-treated water; an in-tank indicator still works. Noted once, at
+ * the first ammonia above zero, or the first liquid test written of, while copper is in the water.
+ *
+ * Source: [Practice].
+ */
+export const liquidAmmoniaTest: Rule = (treatment) => {
+  const { log } = treatment;
+  const { ammonia } = log.numbers;
+  const { note, signs } = log.texts;
+  if (ammonia === null && note === null && signs === null) return [];
+  const present = copperPresence(treatment);
+  for (let index = 0; index < log.count; index++) {
+    if (present[index] !== 1) continue;
+    const total = ammonia?.[index] ?? NaN;
+    const said = note?.[index] ?? '';
+    const isRead = total > 0 && !(said !== '' && indicator.test(said));
+    if (!isRead && !isNoted(said) && !isNoted(signs?.[index] ?? '')) continue;
+    const at = { when: log.when[index] ?? null, row: log.row[index] ?? null };
+    return [{ code: 'liquid-ammonia-test', total: isRead ? total : null, severity: 'note', ...at, source: 'Practice' }];
+  }
+  return [];
+};
+
+function isNoted(text: string): boolean {
+  if (text === '' || !maybe.test(text)) return false;
+  const match = liquidTest.exec(text);
+  return match !== null && !isDenied(text, { from: match.index, to: match.index + match[0].length });
+}

@@ -1,0 +1,36 @@
+import { secondDays } from '../units/quantity.js';
+import { countedHolds } from './countedHolds.js';
+import type { Finding } from './finding.js';
+import { holdAt } from './holdAt.js';
+import type { Rule } from './rule.js';
+
+/** The keeper's own count of hold days is off by more than one: a note at the first row of each stretch of rows. */
+export const ownDayCount: Rule = (treatment) => {
+  const { log } = treatment;
+  const written = log.numbers['hold day'];
+  if (written === null) return [];
+  const holds = countedHolds(treatment);
+  const end = holds[holds.length - 1]?.isEnough === true ? (holds[holds.length - 1]?.end ?? Infinity) : Infinity;
+  const found: Finding[] = [];
+  let stretch: { at: number; written: number; counted: number | null; rows: number } | null = null;
+  const close = (): void => {
+    if (stretch !== null) {
+      const { at, ...count } = stretch;
+      const of = { when: log.when[at] ?? NaN, row: log.row[at] ?? 0, source: 'Practice' } as const;
+      found.push({ ...of, ...count, code: 'own-day-count', severity: 'note' });
+    }
+    stretch = null;
+  };
+  for (let index = 0; index < log.count; index++) {
+    const day = written[index] ?? NaN;
+    const when = log.when[index] ?? NaN;
+    if (Number.isNaN(day) || when >= end) continue;
+    const hold = holdAt(holds, when);
+    const counted = hold === null || when < hold.from ? null : Math.floor(when - hold.from + secondDays) + 1;
+    if (Math.abs(day - (counted ?? 0)) <= 1) close();
+    else if (stretch === null) stretch = { at: index, written: day, counted, rows: 1 };
+    else stretch.rows++;
+  }
+  close();
+  return found;
+};

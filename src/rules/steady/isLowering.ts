@@ -1,0 +1,52 @@
+import { eventKinds } from '../../log/waterEvents.js';
+import { levelTolerance } from '../../units/quantity.js';
+import type { Treatment } from '../treatment.js';
+
+const takingOut =
+  /\b(?:copper out|(?:remov|lower|reduc|dilut|pull|strip|clear)(?:e|es|ed|ing)?\b[^.;]*\b(?:cu|copper|level)|bring(?:ing)? (?:it|copper|level) down)\b/i;
+/** From so many changes after the last reading in the band on, copper is being taken out. */
+const series = 2;
+
+/**
+ * Whether a water change lowers the level on purpose: from above the band into it, for fish that show signs and without
+ * leaving the band, in words, or as one of several changes after the last reading in the band.
+ */
+export function isLowering(
+  treatment: Treatment,
+  index: number,
+  { before, after }: { readonly before: number; readonly after: number },
+): boolean {
+  const { band } = treatment.card;
+  const staysIn = after >= band.low - levelTolerance;
+  if (before > band.high + levelTolerance && staysIn) return true;
+  const text = noteOf(treatment, index);
+  if (text !== '' && takingOut.test(text)) return true;
+  return (staysIn && isForSigns(treatment, index)) || isTakingOut(treatment, index);
+}
+
+function noteOf({ log, events }: Treatment, index: number): string {
+  const notes = log.texts.note;
+  if (notes === null) return '';
+  const entry = log.row.indexOf(events.row[index] ?? 0);
+  return notes[entry] ?? '';
+}
+
+function isForSigns({ signs, events }: Treatment, index: number): boolean {
+  const when = events.when[index] ?? NaN;
+  let step = '';
+  for (const sign of signs) if (sign.when <= when && sign.step !== 'unread') step = sign.step;
+  return step === 'lower and wait' || step === 'test first' || step === 'stop copper';
+}
+
+/** No reading in the band comes after it, and it is one of several changes since the last one that did. */
+function isTakingOut({ events, card }: Treatment, index: number): boolean {
+  const isHeld = (at: number) =>
+    events.kind[at] === eventKinds.reading && (events.amount[at] ?? NaN) >= card.band.low - levelTolerance;
+  for (let at = index + 1; at < events.count; at++) if (isHeld(at)) return false;
+  let changes = 0;
+  for (let at = events.count - 1; at >= 0 && !isHeld(at); at--) {
+    if (events.kind[at] === eventKinds.dose) return false;
+    if (events.kind[at] === eventKinds.change && !Number.isNaN(events.detail[at] ?? NaN)) changes++;
+  }
+  return changes >= series;
+}

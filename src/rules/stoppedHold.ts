@@ -1,0 +1,79 @@
+import { heldDays } from '../hold/heldFrom.js';
+import { creditedDays } from '../hold/holdTerms.js';
+import { instantDays } from '../units/quantity.js';
+import { countedHolds, type CountedHold } from './countedHolds.js';
+import { isStrayReading } from './isStrayReading.js';
+import type { Treatment } from './treatment.js';
+
+/** A hold that was ended on purpose before it was long enough. */
+export interface StoppedHold {
+  readonly counted: CountedHold;
+  /** Of the row that says so, else of the first reading below. */
+  readonly row: number;
+  /** [serial day] */
+  readonly when: number;
+  /** To the stop, at most 36 h past the last test. [days] */
+  readonly days: number;
+  /** A row says so; else the readings show it. */
+  readonly said: boolean;
+  /** The last reading where the readings show it. [mg/L] */
+  readonly level: number | null;
+}
+
+const telling = /copper|\bcu\b|treatment|quarantine|\bhold\b|carbon|resin/i;
+const stopWords = new RegExp(
+  [
+    /\b(?:copper|cu)\b.{0,12}\b(?:out|removed|removal|stopped|ended|finished|done)\b/,
+    /\b(?:remov(?:ed?|ing)|stop(?:ped|ping)?|end(?:ed|ing)?|finish(?:ed|ing)?|took|taking|taken)\b.{0,12}\b(?:copper|cu|treatment|quarantine|hold)\b/,
+    /\b(?:treatment|quarantine|hold)\b.{0,12}\b(?:over|done|complete|completed|ended|finished|stopped)\b/,
+    /\b(?:carbon|resin)\b.{0,20}\b(?:in|on|added|running|started)\b|\b(?:added|put|started|running|fresh|new)\b.{0,12}\b(?:carbon|resin)\b/,
+  ]
+    .map(({ source }) => source)
+    .join('|'),
+  'i',
+);
+const notStopped = /\b(?:not|don'?t|never|no|before|until|without|tomorrow|will)\b/i;
+
+/** Under this share of the low limit one reading shows that copper is out, under the other two do. */
+const outShare = 0.1;
+const leavingShare = 0.5;
+
+/**
+ * The last hold, where it was too short and the copper was taken out: a row at its end or after it says so, or the
+ * readings after it fall below half of the low limit and do not come back.
+ */
+export function stoppedHold(treatment: Treatment, named: ReadonlySet<number>): StoppedHold | null {
+  const holds = countedHolds(treatment);
+  const counted = holds[holds.length - 1];
+  if (counted === undefined || counted.isEnough || counted.hold.endedBy.kind === 'untested') return null;
+  if (counted.hold.endedBy.kind === 'below' && isStrayReading(treatment, named, counted.hold.endedBy.index))
+    return null;
+  const said = saidToStop(treatment, counted);
+  const level = levelWithoutCopper(treatment, counted);
+  if (said === null && level === null) return null;
+  const { endedBy } = counted.hold;
+  const row = said?.row ?? (endedBy.kind === 'below' ? endedBy.row : 0);
+  const when = said?.when ?? counted.end;
+  const until = Math.max(counted.hold.to, Math.min(when, counted.end, counted.hold.to + creditedDays));
+  const days = Math.max(heldDays(counted.hold, treatment.terms.arrived), until - counted.from);
+  return { counted, row, when, days, said: said !== null, level };
+}
+
+/** The first row from the hold's last reading on that says so. */
+function saidToStop({ log }: Treatment, { hold }: CountedHold): { row: number; when: number } | null {
+  for (let index = log.count - 1, said = -1; index >= -1; index--) {
+    const when = index < 0 ? -Infinity : (log.when[index] ?? NaN);
+    if (when < hold.to - instantDays) return said < 0 ? null : { row: log.row[said] ?? 0, when: log.when[said] ?? NaN };
+    const text = log.texts.note?.[index] ?? '';
+    if (text !== '' && telling.test(text) && stopWords.test(text) && !notStopped.test(text)) said = index;
+  }
+  return null;
+}
+
+function levelWithoutCopper({ readings, terms }: Treatment, { hold }: CountedHold): number | null {
+  if (hold.endedBy.kind !== 'below') return null;
+  const last = readings.low[readings.count - 1] ?? NaN;
+  const readingsAfter = readings.count - 1 - hold.lastIndex;
+  const shown = last < terms.low * outShare || (readingsAfter >= 2 && last < terms.low * leavingShare);
+  return shown ? last : null;
+}

@@ -1,0 +1,14 @@
+import { secondDays } from '../units/quantity.js';
+import type { Rule } from './rule.js';
+import { stoppedHold } from './stoppedHold.js';
+
+/** Copper taken out before the hold was long enough: danger; short by under a day: warning. */
+export const stoppedShort: Rule = (treatment, named) => {
+  const stopped = stoppedHold(treatment, named);
+  if (stopped === null) return [];
+  const { row, when, days, said, level } = stopped;
+  const wanted = treatment.card.days;
+  const isNearly = wanted - days < 1 - secondDays;
+  const severity = isNearly ? 'warning' : 'danger';
+  return [{ code: 'stopped-short', severity, when, row, source: 'Practice', days, wanted, said, level }];
+};

@@ -1,0 +1,102 @@
+import { eventKinds } from '../log/waterEvents.js';
+import { levelTolerance } from '../units/quantity.js';
+import type { Finding } from './finding.js';
+import { holdReached } from './holdReached.js';
+import type { Rule } from './rule.js';
+import { carriedShare } from './steady/carriedShare.js';
+import { isLowering } from './steady/isLowering.js';
+import { levelBefore } from './steady/levelBefore.js';
+import { nextReading } from './steady/nextReading.js';
+import { steadyLevels, type SteadyLevels } from './steady/steadyLevels.js';
+import { gate } from './steady/steadyPass.js';
+import type { Treatment } from './treatment.js';
+
+/** A smaller fall, as part of the low limit, is no disturbance. */
+const smallestFall = 0.02;
+/** Below this part of the low limit there is no level to keep. */
+const keptFrom = 0.5;
+/** A dose in the same row that makes up for so much of the fall was for the new water. */
+const madeUp = 0.7;
+/** The next reading tells matched from unmatched where the two levels lie so far apart. [standard deviations] */
+const toTell = 3;
+/** So far below, and the word "matched" is not believed. [standard deviations] */
+const disbelieved = 4;
+
+/**
+ * A water change that dilutes the copper: a danger where it takes the level below the low limit.
+ *
+ * Not raised: where the row says matched or premixed and the next reading agrees; where a dose in the same row makes up
+ * for it; once the days are held; where the level is lowered on purpose (`isLowering`).
+ *
+ * Definition: mass balance from the reading before. Where the next reading agrees with matched water it is a warning.
+ */
+export const unmatchedChange: Rule = (treatment, named) => {
+  const { events } = treatment;
+  const steady = steadyLevels(treatment);
+  if (steady === null || !events.kind.includes(eventKinds.change)) return [];
+  const reached = holdReached(treatment);
+  const found: Finding[] = [];
+  for (let index = 0; index < events.count && (events.when[index] ?? NaN) < reached; index++) {
+    if (events.kind[index] !== eventKinds.change || named.has(events.row[index] ?? 0)) continue;
+    const finding = judged(treatment, steady, index);
+    if (finding !== null) found.push(finding);
+  }
+  return found;
+};
+
+function judged(treatment: Treatment, steady: SteadyLevels, index: number): Finding | null {
+  const { events, card, levels } = treatment;
+  const before = levelBefore(treatment, steady, index);
+  if (levels === null || !(before >= keptFrom * card.band.low)) return null;
+  const volume = levels.path.steps.volume[index] ?? NaN;
+  const litres = events.amount[index] ?? NaN;
+  const replacement = events.detail[index] ?? NaN;
+  const saysMatched = Number.isNaN(replacement);
+  const fall = (litres / volume) * (before - (saysMatched ? 0 : replacement));
+  const after = before - fall;
+  if (fall < smallestFall * card.band.low || isMadeUp(treatment, index, fall)) return null;
+  if (isLowering(treatment, index, { before, after })) return null;
+  const next = nextReading(events, index);
+  const shown = shownByNext(treatment, steady, { index, next, fall, saysMatched });
+  if (saysMatched && shown !== 'unmatched') return null;
+  const low = card.band.low;
+  const isBelow = after < low - levelTolerance && before >= low - levelTolerance;
+  const at = { when: events.when[index] ?? NaN, row: events.row[index] ?? 0, source: 'Practice' } as const;
+  const reading = { row: events.row[next] ?? 0, level: events.amount[next] ?? NaN };
+  const shownMatched = shown === 'matched' ? reading : null;
+  const severity = isBelow && shownMatched === null ? 'danger' : 'warning';
+  return { ...at, severity, code: 'unmatched-change', litres, before, after, low, saysMatched, shownMatched };
+}
+
+function isMadeUp({ events, levels }: Treatment, index: number, fall: number): boolean {
+  let added = 0;
+  for (let at = index + 1; at < events.count && events.row[at] === events.row[index]; at++) {
+    if (events.kind[at] === eventKinds.dose) added += levels?.path.steps.added[at] ?? 0;
+  }
+  return added >= madeUp * fall;
+}
+
+interface Told {
+  readonly index: number;
+  readonly next: number;
+  readonly fall: number;
+  readonly saysMatched: boolean;
+}
+
+/** Which of matched and unmatched water the next reading shows. */
+function shownByNext(
+  { events, levels }: Treatment,
+  steady: SteadyLevels,
+  { index, next, fall, saysMatched }: Told,
+): 'matched' | 'unmatched' | 'neither' {
+  if (next < 0 || levels === null) return 'neither';
+  const spread = steady.spread[next] ?? NaN;
+  const apart = fall * carriedShare(levels.path.steps, steady.rate, index, next);
+  if (!(apart > toTell * spread)) return 'neither';
+  const predicted = steady.predicted[next] ?? NaN;
+  const matched = saysMatched ? predicted : predicted + apart;
+  const level = events.amount[next] ?? NaN;
+  const isNearer = Math.abs(level - matched) < Math.abs(level - (matched - apart));
+  if (isNearer) return Math.abs(level - matched) < gate * spread ? 'matched' : 'neither';
+  return level < matched - disbelieved * spread ? 'unmatched' : 'neither';
+}

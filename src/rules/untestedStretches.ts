@@ -1,0 +1,79 @@
+import { notedGapDays } from '../hold/holdTerms.js';
+import { secondDays } from '../units/quantity.js';
+import { countedHolds } from './countedHolds.js';
+import type { Finding } from './finding.js';
+import type { Rule } from './rule.js';
+import { stoppedHold } from './stoppedHold.js';
+import type { Treatment } from './treatment.js';
+import { untestedIn, type Stretch } from './untestedIn.js';
+
+/** From this on a stretch without a test is warned of. [Practice] [days] */
+const warnedGapDays = 72 / 24;
+
+/**
+ * Stretches of a hold without a test: over 36 h one note for all, from 72 h a warning each, and beyond the longest gap
+ * the hold starts anew.
+ */
+export const untestedStretches: Rule = (treatment, named) => {
+  const found: Finding[] = [];
+  const noted: Stretch[] = [];
+  const open = openStretch(treatment, named);
+  for (const stretch of [...untestedIn(treatment), ...(open === null ? [] : [open])]) {
+    if (stretch.restarts !== null) found.push(restarted(stretch, stretch.restarts, treatment));
+    else if (stretch.days >= warnedGapDays - secondDays || stretch.days > longest(treatment))
+      found.push(warned(stretch));
+    else noted.push(stretch);
+  }
+  return noted.length === 0 ? found : [...found, note(noted)];
+};
+
+function longest({ terms }: Treatment): number {
+  return terms.longestGap + secondDays;
+}
+
+/** From the last test to now, where the hold still runs. */
+function openStretch(treatment: Treatment, named: ReadonlySet<number>): Stretch | null {
+  const { trace, now, isAsked } = treatment;
+  const { last, running } = trace;
+  if (!isAsked || last === null || running === null || now - last.when <= notedGapDays + secondDays) return null;
+  const counted = countedHolds(treatment).find(({ hold }) => hold === running);
+  if (counted === undefined || counted.isEnough || stoppedHold(treatment, named) !== null) return null;
+  return { days: now - last.when, row: last.row, when: last.when, isOpen: true, restarts: null };
+}
+
+function restarted({ days, row, when }: Stretch, lost: number, { terms }: Treatment): Finding {
+  return {
+    code: 'restarted-untested',
+    severity: 'warning',
+    when,
+    row,
+    source: 'Practice',
+    hours: days * 24,
+    longestGap: terms.longestGap * 24,
+    days: lost,
+  };
+}
+
+function warned({ days, row, when, isOpen }: Stretch): Finding {
+  return {
+    code: 'untested-stretch',
+    severity: 'warning',
+    when,
+    row,
+    source: 'Practice',
+    hours: days * 24,
+    open: isOpen,
+  };
+}
+
+function note(stretches: readonly Stretch[]): Finding {
+  return {
+    code: 'untested-noted',
+    severity: 'note',
+    when: stretches[0]?.when ?? null,
+    row: stretches[0]?.row ?? null,
+    source: 'Practice',
+    rows: stretches.map(({ row }) => row),
+    longest: Math.max(...stretches.map(({ days }) => days)) * 24,
+  };
+}

@@ -1,0 +1,68 @@
+import { heldDays } from '../hold/heldFrom.js';
+import { countedHolds, type CountedHold } from './countedHolds.js';
+import type { Finding, FindingBody } from './finding.js';
+import { holdAnswer, type HoldAnswer } from './holdAnswer.js';
+import { openHold } from './openHold.js';
+import type { Rule } from './rule.js';
+import type { Treatment } from './treatment.js';
+import { untestedIn } from './untestedIn.js';
+
+/**
+ * Whether the fish have had their days: complete, running, not complete, or open because of a row; then the days held,
+ * the breaks and the days lost, the stretches without a test.
+ */
+export const verdict: Rule = (treatment) => {
+  const { card, terms, trace } = treatment;
+  const holds = countedHolds(treatment);
+  const answer = holdAnswer(trace, terms, card.days);
+  const open = openHold(treatment);
+  const openRow =
+    open === null || open.row === null ? null : { row: open.row, ifBelow: open.ifBelow, ifHeld: open.ifHeld };
+  return [
+    line({ code: 'verdict', answer, wanted: card.days, open: openRow, tested: trace.last !== null }),
+    line(daysHeld(treatment, answer, holds)),
+    line(breaks(treatment, holds)),
+    line(untested(treatment)),
+  ];
+};
+
+function line(body: FindingBody): Finding {
+  return { ...body, severity: 'verdict', when: null, row: null, source: 'Practice' };
+}
+
+function daysHeld(
+  { card, terms, trace }: Treatment,
+  { kind, days }: HoldAnswer,
+  holds: readonly CountedHold[],
+): FindingBody {
+  const longest = holds.reduce((most, { hold }) => Math.max(most, heldDays(hold, terms.arrived)), 0);
+  const last = holds[holds.length - 1];
+  const shown = kind === 'not complete' ? holds.find(({ hold }) => heldDays(hold, terms.arrived) === longest) : last;
+  const ends = shown === undefined ? { from: null, to: null } : { from: shown.from, to: shown.hold.to };
+  const isCredited = kind === 'running' && trace.last !== null && last !== undefined;
+  const credited = isCredited ? Math.max(0, days - heldDays(last.hold, terms.arrived)) : 0;
+  return { code: 'verdict-days', kind, days, longest, wanted: card.days, ...ends, credited: credited * 24 };
+}
+
+function breaks({ terms }: Treatment, holds: readonly CountedHold[]): FindingBody {
+  const rows: number[] = [];
+  let lost = 0;
+  for (const { hold, isEnough } of holds) {
+    if (isEnough || hold.endedBy.kind !== 'below') continue;
+    rows.push(hold.endedBy.row);
+    lost += heldDays(hold, terms.arrived);
+  }
+  return { code: 'verdict-breaks', rows, lost };
+}
+
+function untested(treatment: Treatment): FindingBody {
+  const stretches = untestedIn(treatment);
+  const restarts = stretches.filter((stretch) => stretch.restarts !== null);
+  return {
+    code: 'verdict-untested',
+    stretches: stretches.length,
+    longest: stretches.reduce((most, { days }) => Math.max(most, days), 0) * 24,
+    restarts: restarts.length,
+    lost: restarts.reduce((sum, stretch) => sum + (stretch.restarts ?? 0), 0),
+  };
+}

@@ -1,0 +1,84 @@
+import { doNow } from '../../src/audit/doNow.js';
+import { doNowTable } from '../../src/text/doNowTable.js';
+import { treatmentFrom } from '../rules/treatmentFrom.js';
+
+const card = `
+  volume | 200 L
+  form | chelated
+  strength | 10 mg/mL
+`;
+const doing = (log: string, asOf: string, more = '') => {
+  const treatment = treatmentFrom(log, card + more, asOf);
+  return doNowTable(doNow(treatment), treatment.now).rows.map(([what, amount, unit]) =>
+    [what, typeof amount === 'number' ? Math.round(amount * 100) / 100 : amount, unit].join(' ').trim(),
+  );
+};
+
+describe('doNow', () => {
+  it('asks for a test first where there is none', () => {
+    expect(doing('When | Copper | Note\n2026-03-01 08:00 | | tank set up', '2026-03-01 09:00')).toEqual([
+      'test copper',
+    ]);
+  });
+
+  it('asks for a test alone where the last is too old: 12 h while raising, 6 h when urgent, 36 h in the hold', () => {
+    const raising = 'When | Copper\n2026-03-01 08:00 | 1.0';
+    expect(doing(raising, '2026-03-01 19:00')).not.toEqual(['test copper']);
+    expect(doing(raising, '2026-03-01 21:00')).toEqual(['test copper']);
+    expect(doing(raising, '2026-03-01 15:00', 'pace | urgent')).toEqual(['test copper']);
+    const held = 'When | Copper\n2026-03-01 08:00 | 2.3\n2026-03-02 08:00 | 2.3';
+    expect(doing(held, '2026-03-03 19:00')[0]).toBe('test copper');
+    expect(doing(held, '2026-03-03 19:00')).toHaveLength(2);
+    expect(doing(held, '2026-03-03 21:00')).toEqual(['test copper']);
+  });
+
+  it('asks for a test alone where a dose or a change came after the last', () => {
+    expect(doing('When | Copper | Dose mL\n2026-03-01 08:00 | 1.0 | 5', '2026-03-01 08:30')).toEqual(['test copper']);
+    expect(doing('When | Copper | WC L\n2026-03-01 08:00 | 2.2 | 20', '2026-03-01 08:30')).toEqual(['test copper']);
+    const tested = 'When | Copper | Dose mL | Note\n2026-03-01 08:00 | 1.0 | 5 | read after dose';
+    expect(doing(tested, '2026-03-01 08:30')[0]).toMatch(/^dose/);
+  });
+
+  it('computes the next dose and never raises by more than a quarter of the aim, half when urgent', () => {
+    const raising = 'When | Copper\n2026-03-01 08:00 | 1.0';
+    // A quarter of the aim 2.25 is 0.5625 mg/L: 200 L × 0.5625 mg/L ÷ 10 mg/mL = 11.25 mL.
+    expect(doing(raising, '2026-03-01 09:00')[0]).toBe('dose 11.25 mL');
+    // Half of it is 1.125 mg/L: 22.5 mL.
+    expect(doing(raising, '2026-03-01 09:00', 'pace | urgent')[0]).toBe('dose 22.5 mL');
+    // From 1.9 only 0.35 mg/L is missing to the aim: 7 mL.
+    expect(doing('When | Copper\n2026-03-01 08:00 | 1.9', '2026-03-01 09:00')[0]).toBe('dose 7 mL');
+  });
+
+  it('says what is lacking where the strength is', () => {
+    const treatment = treatmentFrom(
+      'When | Copper\n2026-03-01 08:00 | 1.0',
+      'volume | 200\nform | chelated',
+      '2026-03-01 09:00',
+    );
+    expect(doNow(treatment)[0]).toEqual({ kind: 'strength missing' });
+  });
+
+  it('changes water where the level is above the band', () => {
+    // To lower 200 L from 3.0 to the aim 2.25: 200 × (1 − 2.25 ÷ 3.0) = 50 L.
+    expect(doing('When | Copper\n2026-03-01 08:00 | 3.0', '2026-03-01 09:00')[0]).toBe('change water 50 L');
+  });
+
+  it('says how long is left in a hold that needs nothing now', () => {
+    const held = 'When | Copper\n2026-03-01 08:00 | 2.3\n2026-03-02 08:00 | 2.3';
+    expect(doing(held, '2026-03-02 20:00')).toEqual(['test copper', 'hold 28.5 days left']);
+  });
+
+  it('points to the gates once the days are done', () => {
+    const rows = Array.from(
+      { length: 32 },
+      (_, day) => `2026-${day < 31 ? `03-${String(day + 1).padStart(2, '0')}` : '04-01'} 08:00 | 2.3`,
+    );
+    expect(doing(`When | Copper\n${rows.join('\n')}`, '2026-04-01 09:00')).toEqual(['see QT.READY']);
+  });
+
+  it('names a row that cannot be read, and acts on the signs of the fish', () => {
+    const log =
+      'When | Copper | Signs\n2026-03-01 08:00 | 2.3 | eating\n2026-03-02 08:00 | LOW | \n2026-03-03 08:00 | 2.3 | not eating';
+    expect(doing(log, '2026-03-03 09:00').slice(0, 2)).toEqual(['mend the log', 'test ammonia, oxygen and copper']);
+  });
+});

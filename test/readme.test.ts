@@ -1,0 +1,88 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { examples, exampleTopics } from '../functions/examples.js';
+import { functionTables } from '../src/shell/docs/functionTables.js';
+import { withGeneratedPart } from '../src/shell/docs/withGeneratedPart.js';
+import type { FunctionCatalogue } from '../src/shell/host/functionCatalogue.js';
+
+const readme = readFileSync('README.md', 'utf8');
+const developers = readFileSync('DEVELOPERS.md', 'utf8');
+const catalogue = JSON.parse(readFileSync('dist/functions.json', 'utf8')) as FunctionCatalogue;
+const { scripts, dependencies, devDependencies } = JSON.parse(readFileSync('package.json', 'utf8')) as Record<
+  'scripts' | 'dependencies' | 'devDependencies',
+  Record<string, string>
+>;
+/** Text in backquotes, of one line. */
+const quoted = (text: string): string[] => [...text.matchAll(/`([^`\n]+)`/g)].map((match) => match[1] ?? '');
+
+describe('README.md', () => {
+  it('has the tables that npm run docs writes', () => {
+    expect(readme).toBe(withGeneratedPart(readme, functionTables(catalogue, exampleTopics)));
+  });
+
+  it('has a row for every cell function', () => {
+    const rows = [...readme.matchAll(/^\| `([A-Z]+)\(/gm)].map((match) => match[1]);
+    expect(rows.length).toBeGreaterThan(25);
+    expect([...rows].sort()).toEqual(catalogue.functions.map(({ name }) => name).sort());
+  });
+
+  it('opens with the job, then the cautions, then the two commands', () => {
+    const [title, job] = readme.split('\n\n');
+    expect(title).toBe('# Lazaret');
+    for (const words of ['copper', '14 or 30 days', 'day one', 'narrow margin', 'spreadsheet'])
+      expect(job).toContain(words);
+    const headings = [...readme.matchAll(/^## (.+)$/gm)].map((match) => match[1]);
+    expect(headings.slice(0, 2)).toEqual(['Cautions', 'Two commands']);
+    expect(readme).toContain('npm ci && npm start');
+    expect(readme).toContain('npm cit');
+  });
+
+  it('quotes only functions that there are', () => {
+    const named = [...`${readme}${developers}`.matchAll(/QT\.([A-Z]+)/g)].map((match) => match[1] ?? '');
+    expect(named.length).toBeGreaterThan(examples.length);
+    const names = catalogue.functions.map(({ name }) => name);
+    expect(named.filter((name) => !names.includes(name))).toEqual([]);
+  });
+});
+
+describe.each([
+  ['README.md', readme],
+  ['DEVELOPERS.md', developers],
+])('%s', (_, text) => {
+  it('names only scripts and files that there are', () => {
+    const run = [...text.matchAll(/npm run ([a-z]+)/g)].map((match) => match[1] ?? '');
+    expect(run.length).toBeGreaterThan(0);
+    expect(run.filter((script) => !(script in scripts))).toEqual([]);
+    const paths = quoted(text).filter((word) => /^(src|functions|test|\.ci)\/[\w./-]+$/.test(word));
+    const links = [...text.matchAll(/\]\(([^)#:]+)\)/g)].map((match) => match[1] ?? '');
+    expect([...paths, ...links].length).toBeGreaterThan(0);
+    expect([...paths, ...links].filter((path) => !existsSync(path))).toEqual([]);
+  });
+
+  it('calls nothing safe, clean or cured', () => {
+    expect(text.match(/\b(safe|safely|clean|cured?)\b/gi)).toBeNull();
+  });
+});
+
+describe('DEVELOPERS.md', () => {
+  it('says why each package is there', () => {
+    const packages = Object.keys({ ...dependencies, ...devDependencies });
+    const rows = [...developers.matchAll(/^\| `([^`]+)`\s+\| ([^|]{10,}) \| ([^|]+) \|$/gm)].map((match) => match[1]);
+    expect(packages.filter((name) => !rows.includes(name))).toEqual([]);
+    expect(rows.filter((name) => !packages.includes(name ?? ''))).toEqual([]);
+  });
+});
+
+describe('withGeneratedPart', () => {
+  const [begin, end] = ['<!-- functions: written by npm run docs -->', '<!-- end of functions -->'];
+
+  it('replaces what stands between the markers and nothing else', () => {
+    expect(withGeneratedPart(`a\n${begin}\nold\n${end}\nz`, 'new')).toBe(`a\n${begin}\n\nnew\n\n${end}\nz`);
+    expect(withGeneratedPart(`a${begin}${end}z`, '$& $1')).toBe(`a${begin}\n\n$& $1\n\n${end}z`);
+  });
+
+  it('throws where a marker is missing or doubled', () => {
+    for (const text of ['a', begin, end, `${end}${begin}`, `${begin}${end}${end}`, `${begin}${begin}${end}`]) {
+      expect(() => withGeneratedPart(text, 'new')).toThrow('once each');
+    }
+  });
+});

@@ -1,0 +1,21 @@
+import { fishSignsFirst } from '../../src/rules/fishSignsFirst.js';
+import { treatmentFrom } from './treatmentFrom.js';
+
+const card = 'volume | 200 L\nform | chelated';
+
+describe('fishSignsFirst', () => {
+  const first = (log: string, on = card): unknown[] =>
+    fishSignsFirst(treatmentFrom(log, on), new Set()).map(({ code, severity, row }) => [code, severity, row]);
+
+  it.each(['not eating', 'breathing heavily', 'flashing'])('notes the first row that says %j', (sign) => {
+    expect(first(`Date | Copper | Signs\n2026-03-01 | 2.25 | eating\n2026-03-05 | 2.25 | ${sign}`)).toEqual([
+      ['first-signs', 'note', 3],
+    ]);
+  });
+
+  it('is silent about well fish, unread words and not eating on the day of arrival', () => {
+    expect(first('Date | Copper | Signs\n2026-03-01 | 2.25 | eating')).toEqual([]);
+    expect(first('Date | Copper | Signs\n2026-03-01 | 2.25 | purple')).toEqual([]);
+    expect(first('Date | Copper | Signs\n2026-03-01 | 2.25 | not eating', `${card}\narrived | 2026-03-01`)).toEqual([]);
+  });
+});
