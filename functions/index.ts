@@ -8,3 +8,4 @@ import './trust.js';
 import './waterAndStrength.js';
 import './waterChanges.js';
 import './waterQuality.js';
+import './wholeLog.js';

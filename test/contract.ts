@@ -50,6 +50,17 @@ const trust = [
   'AIM(band, accuracy, [percent], [chance])',
   'METERFITS(band, reads from, reads to, accuracy, [percent])',
 ];
+const wholeLog = [
+  'HEADINGS(log)',
+  'CARD(card)',
+  'LEVELS(log, card)',
+  'AUDIT(log, card, [as of])',
+  'DONOW(log, card, as of)',
+  'READY(log, card, as of)',
+  'FISHDAYS(log, card, [as of])',
+  'DEATHS(log, card)',
+  'SYSTEMS(log, cards, as of)',
+];
 const checks = ['SELFCHECK()', 'CAUTIONS()'];
 
 export interface ContractFunction {
@@ -67,6 +78,7 @@ export const contract: readonly ContractFunction[] = [
   ...waterQuality,
   ...plan,
   ...trust,
+  ...wholeLog,
   ...checks,
 ].map((signature) => {
   const [name = '', list = ''] = signature.slice(0, -1).split('(');

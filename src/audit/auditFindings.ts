@@ -12,10 +12,15 @@ export function auditFindings(treatment: Treatment): readonly Finding[] {
     const findings = rule(treatment, named);
     for (const finding of findings) {
       found.push(finding);
-      if (finding.row !== null && finding.severity !== 'verdict' && finding.severity !== 'note') named.add(finding.row);
+      if (finding.row !== null && isCause(finding)) named.add(finding.row);
     }
   }
   return found.sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity) || placeOf(a) - placeOf(b));
+}
+
+/** What nothing explains is no cause: whatever else the reading does is found as well. */
+function isCause({ severity, code }: Finding): boolean {
+  return severity !== 'verdict' && severity !== 'note' && code !== 'unexplained-reading';
 }
 
 /** The verdict's lines keep their order, whatever row they name. */

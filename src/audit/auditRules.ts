@@ -22,6 +22,7 @@ import { raisedTooFast } from '../rules/raisedTooFast.js';
 import { readingsOnLimit } from '../rules/readingsOnLimit.js';
 import { secondSigns } from '../rules/secondSigns.js';
 import { stoppedShort } from '../rules/stoppedShort.js';
+import { swappedRows } from '../rules/swappedRows.js';
 import { swappedSystems } from '../rules/swappedSystems.js';
 import { unexplainedReading } from '../rules/unexplainedReading.js';
 import { unionisedAmmonia } from '../rules/unionisedAmmonia.js';
@@ -37,6 +38,7 @@ import { wrongForm } from '../rules/wrongForm.js';
 export const auditRules: readonly Rule[] = [
   verdict,
   // Causes
+  swappedRows,
   unitSlip,
   swappedSystems,
   wrongForm,

@@ -74,7 +74,8 @@ interface Counting {
 
 /** The number at the front or at the end, in digits or in words; a pair is two. */
 function counting(text: string): Counting {
-  const front = /^(?:~|about |approx\.? |ca\.? |circa )?\s*(?:[x×]\s*)?(\d{1,5})(?![\d.,/:]|\s*[-–]\s*\d)\s*(?:\+|ish\b)?\s*(?:[x×*]\s|[x×*](?=\s*\D)|[-–:]\s)?/;
+  const front =
+    /^(?:~|about |approx\.? |ca\.? |circa )?\s*(?:[x×]\s*)?(\d{1,5})(?![\d.,/:]|\s*[-–]\s*\d)\s*(?:\+|ish\b)?\s*(?:[x×*]\s|[x×*](?=\s*\D)|[-–:]\s)?/;
   const back = /(?:\s*[x×*:=]\s*|\s+[-–]?\s*)(\d{1,5})\s*(?:[x×])?$/;
   const digits = front.exec(text) ?? back.exec(text);
   if (digits?.[1] !== undefined) {

@@ -161,6 +161,7 @@ export type ValueKind =
   | 'choice'
   | 'text'
   | 'fish'
+  | 'fish count'
   | 'condition'
   | 'time'
   | 'band'

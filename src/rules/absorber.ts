@@ -14,7 +14,7 @@ const things =
 const removed = /^\s*(?:is |was |are |were |has been |have been )?(?:out|removed|gone|taken out)\b/i;
 const removing = /\b(?:remov\w+|took|taken|pulled)(?: out)?(?: the| all| some| of)*\s*$/i;
 /** Copper taken up fills what takes it up: the loss shows in the first two weeks. [days] */
-const window = 14;
+const watchedDays = 14;
 /** Where the form is not known. [Practice, the usual loss of an amine form] */
 const unknownUsual = 0.02;
 /** The loss lies above the usual by so many of its standard deviations. */
@@ -63,7 +63,7 @@ function fasterLoss({ levels, events }: Treatment, steady: SteadyLevels, from: n
   let first = 0;
   while (first < events.count && from - (events.when[first] ?? NaN) >= instantDays) first++;
   let last = first;
-  while (last < events.count && (events.when[last] ?? NaN) - from <= window) last++;
+  while (last < events.count && (events.when[last] ?? NaN) - from <= watchedDays) last++;
   const steps = slice(levels.path.steps, steady, first, last);
   const { rate, spread } = lossEstimate(steps, levels.path.course.drift);
   const usualRate = -Math.log1p(-usual);

@@ -46,7 +46,8 @@ function notedRow({ log }: Treatment, named: ReadonlySet<number>): Finding | nul
 
 function risenLevel(treatment: Treatment, named: ReadonlySet<number>): readonly Finding[] {
   const { events, card } = treatment;
-  if (treatment.log.numbers['top-off'] === null) return [];
+  // Without doses in the log the level may rise by those that are not in it.
+  if (treatment.log.numbers['top-off'] === null || !events.kind.includes(eventKinds.dose)) return [];
   const steady = steadyLevels(treatment);
   let first = 0;
   while (first < events.count && !isHeld(treatment, first)) first++;

@@ -1,5 +1,5 @@
-import { eventKinds } from '../log/waterEvents.js';
-import { hoursPerDay, secondDays } from '../units/quantity.js';
+import { eventKinds, type WaterEvents } from '../log/waterEvents.js';
+import { hoursPerDay, instantDays, secondDays } from '../units/quantity.js';
 import type { Finding } from './finding.js';
 import type { Rule } from './rule.js';
 
@@ -29,7 +29,8 @@ export const doseUntested: Rule = ({ events }, named) => {
     if (events.kind[index] !== eventKinds.dose) continue;
     if (dosed >= 0 && when - (events.when[dosed] ?? NaN) > sameDay) untested = dosed;
     const row = events.row[index] ?? 0;
-    if ((untested >= 0 || when - tested > oldTest + secondDays) && !named.has(row)) {
+    const isOld = untested >= 0 || when - tested > oldTest + secondDays;
+    if (isOld && !named.has(row) && !isTestedThen(events, index)) {
       if (first !== null) further.push(row);
       else {
         const after =
@@ -55,3 +56,11 @@ export const doseUntested: Rule = ({ events }, named) => {
   }
   return first === null ? [] : [first];
 };
+
+/** A reading of the same moment in a later row. */
+function isTestedThen({ count, kind, when }: WaterEvents, dose: number): boolean {
+  for (let at = dose + 1; at < count && (when[at] ?? NaN) - (when[dose] ?? NaN) < instantDays; at++) {
+    if (kind[at] === eventKinds.reading) return true;
+  }
+  return false;
+}

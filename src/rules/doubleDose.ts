@@ -10,11 +10,10 @@ import type { Treatment } from './treatment.js';
 
 /** [days] */
 const closeTogether = 3 / hoursPerDay - secondDays;
-/** Doses of a plan lie at least so far apart. [days] */
-const plannedApart = 2 / hoursPerDay;
-/** Parts of a plan are equal to a syringe's step, and the times between them to so much. */
+/** Doses of a plan lie so far apart, give or take the keeper's day; parts of it are equal to a syringe's step. [days] */
+const plannedApart = { least: 2 / hoursPerDay, most: 4.5 / hoursPerDay };
 const equalShare = 0.06;
-const evenlyShare = 0.2;
+const syringeStep = 0.1;
 /** Two levels nearer to each other than this the next reading cannot tell apart. [standard deviations] */
 const toTell = 2;
 
@@ -22,7 +21,8 @@ const toTell = 2;
  * Two doses within 3 hours with no test between them.
  *
  * Definition: dosed or written twice is told by which of the two levels lies nearer to the next reading. Three or more
- * equal doses at even times of two hours or more are a plan's parts, and not raised.
+ * equal doses with two hours or more between them are a plan's parts, and not raised; nor are rows with a date alone,
+ * which do not say how far apart they are.
  */
 export const doubleDose: Rule = (treatment) => {
   const { events } = treatment;
@@ -33,7 +33,7 @@ export const doubleDose: Rule = (treatment) => {
     if (events.kind[index] !== eventKinds.dose) continue;
     const when = events.when[index] ?? NaN;
     const days = when - (events.when[previous] ?? NaN);
-    if (previous >= 0 && days < closeTogether && !isPlanned(treatment, previous, index)) {
+    if (previous >= 0 && days < closeTogether && isTwo(treatment, previous, index)) {
       found.push({
         severity: 'danger',
         when,
@@ -51,19 +51,27 @@ export const doubleDose: Rule = (treatment) => {
   return found;
 };
 
-/** One of three doses or more in a row that are equal and evenly spaced. */
+function isTwo(treatment: Treatment, first: number, second: number): boolean {
+  return !isPlanned(treatment, first, second) && !isDateOnly(treatment, first) && !isDateOnly(treatment, second);
+}
+
+/** One of three equal doses or more in a row with hours between them. */
 function isPlanned({ events }: Treatment, first: number, second: number): boolean {
   const { when, amount } = events;
-  const apart = (when[second] ?? NaN) - (when[first] ?? NaN);
-  if (apart < plannedApart) return false;
-  const fits = (from: number, to: number): boolean => {
-    const gap = (when[to] ?? NaN) - (when[from] ?? NaN);
+  const isPart = (from: number, to: number): boolean => {
+    const apart = (when[to] ?? NaN) - (when[from] ?? NaN);
     const [a, b] = [amount[from] ?? NaN, amount[to] ?? NaN];
-    return Math.abs(gap - apart) <= evenlyShare * apart && Math.abs(a - b) <= equalShare * Math.max(a, b) + 0.1;
+    const isEven = apart >= plannedApart.least - secondDays && apart <= plannedApart.most + secondDays;
+    return isEven && Math.abs(a - b) <= equalShare * Math.max(a, b) + syringeStep;
   };
   const before = neighbourDose(events.kind, first, -1);
   const after = neighbourDose(events.kind, second, 1);
-  return fits(first, second) && ((before >= 0 && fits(before, first)) || (after >= 0 && fits(second, after)));
+  return isPart(first, second) && ((before >= 0 && isPart(before, first)) || (after >= 0 && isPart(second, after)));
+}
+
+/** Whether the entry of a row has no time of day. */
+function isDateOnly({ log, events }: Treatment, index: number): boolean {
+  return log.dateOnly[log.row.indexOf(events.row[index] ?? 0)] === 1;
 }
 
 function neighbourDose(kind: Uint8Array, from: number, step: 1 | -1): number {

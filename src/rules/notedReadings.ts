@@ -4,19 +4,25 @@ import type { Rule } from './rule.js';
 
 /** Readings that are approximate, set aside, or have a date and no time of day: one note for each sort. */
 export const notedReadings: Rule = ({ log }) => {
-  const entries = { approximate: [] as number[], voided: [] as number[], 'date only': [] as number[] };
+  const approximate: number[] = [];
+  const voided: number[] = [];
+  const dateOnly: number[] = [];
   for (let index = 0; index < log.count; index++) {
     const state = log.copper[index];
-    if (state === copperStates.void) entries.voided.push(index);
+    if (state === copperStates.void) voided.push(index);
     if (state !== copperStates.reading) continue;
-    if (log.dateOnly[index] === 1) entries['date only'].push(index);
-    if (log.odd.size > 0 && log.odd.get(log.row[index] ?? 0)?.approximate === true) entries.approximate.push(index);
+    if (log.dateOnly[index] === 1) dateOnly.push(index);
+    if (log.odd.size > 0 && log.odd.get(log.row[index] ?? 0)?.approximate === true) approximate.push(index);
   }
   const found: Finding[] = [];
-  for (const kind of ['approximate', 'voided', 'date only'] as const) {
-    const [first] = entries[kind];
+  for (const [kind, entries] of [
+    ['approximate', approximate],
+    ['voided', voided],
+    ['date only', dateOnly],
+  ] as const) {
+    const [first] = entries;
     if (first === undefined) continue;
-    const rows = entries[kind].map((index) => log.row[index] ?? 0);
+    const rows = entries.map((index) => log.row[index] ?? 0);
     const at = { when: log.when[first] ?? NaN, row: log.row[first] ?? 0, source: 'Practice' } as const;
     found.push({ ...at, code: 'noted-readings', severity: 'note', kind, rows });
   }

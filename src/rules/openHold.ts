@@ -1,6 +1,7 @@
 import type { HoldTerms } from '../hold/holdTerms.js';
 import { traceHolds } from '../hold/traceHolds.js';
-import { doubtfulZeros, readingsWithout } from '../hold/zeroOrUntested.js';
+import { doubtfulZeros } from '../hold/doubtfulZeros.js';
+import { readingsWithout } from '../hold/readingsWithout.js';
 import type { ReadingColumns } from '../log/readingColumns.js';
 import type { RowFault } from '../log/table/log.js';
 import { holdAnswer, type HoldAnswer } from './holdAnswer.js';
@@ -56,8 +57,9 @@ export function openHold({ log, readings, terms, card }: Treatment): OpenHold | 
   return { unreadable, zeros, ifBelow, ifHeld, row: deciding };
 }
 
+/** Once complete, more days or fewer make no other answer. */
 function differ(a: HoldAnswer, b: HoldAnswer): boolean {
-  return a.kind !== b.kind || a.days !== b.days;
+  return a.kind !== b.kind || (a.kind !== 'complete' && a.days !== b.days);
 }
 
 /** Faults between a hold's first reading and its end, each counted as inside the band. */

@@ -12,7 +12,7 @@ export interface StoppedHold {
   readonly row: number;
   /** [serial day] */
   readonly when: number;
-  /** To the stop, at most 36 h past the last test. [days] */
+  /** To the row that says so, at most 36 h past the last test; else to the last test not below. [days] */
   readonly days: number;
   /** A row says so; else the readings show it. */
   readonly said: boolean;
@@ -26,12 +26,14 @@ const stopWords = new RegExp(
     /\b(?:copper|cu)\b.{0,12}\b(?:out|removed|removal|stopped|ended|finished|done)\b/,
     /\b(?:remov(?:ed?|ing)|stop(?:ped|ping)?|end(?:ed|ing)?|finish(?:ed|ing)?|took|taking|taken)\b.{0,12}\b(?:copper|cu|treatment|quarantine|hold)\b/,
     /\b(?:treatment|quarantine|hold)\b.{0,12}\b(?:over|done|complete|completed|ended|finished|stopped)\b/,
-    /\b(?:carbon|resin)\b.{0,20}\b(?:in|on|added|running|started)\b|\b(?:added|put|started|running|fresh|new)\b.{0,12}\b(?:carbon|resin)\b/,
   ]
     .map(({ source }) => source)
     .join('|'),
   'i',
 );
+/** These may as well be a mistake: they count where the level shows that copper left. */
+const removers =
+  /\b(?:carbon|resin)\b.{0,20}\b(?:in|on|added|running|started)\b|\b(?:added|put|started|running|fresh|new)\b.{0,12}\b(?:carbon|resin)\b/i;
 const notStopped = /\b(?:not|don'?t|never|no|before|until|without|tomorrow|will)\b/i;
 
 /** Under this share of the low limit one reading shows that copper is out, under the other two do. */
@@ -48,24 +50,26 @@ export function stoppedHold(treatment: Treatment, named: ReadonlySet<number>): S
   if (counted === undefined || counted.isEnough || counted.hold.endedBy.kind === 'untested') return null;
   if (counted.hold.endedBy.kind === 'below' && isStrayReading(treatment, named, counted.hold.endedBy.index))
     return null;
-  const said = saidToStop(treatment, counted);
   const level = levelWithoutCopper(treatment, counted);
+  const said = saidToStop(treatment, counted, level !== null);
   if (said === null && level === null) return null;
   const { endedBy } = counted.hold;
   const row = said?.row ?? (endedBy.kind === 'below' ? endedBy.row : 0);
   const when = said?.when ?? counted.end;
-  const until = Math.max(counted.hold.to, Math.min(when, counted.end, counted.hold.to + creditedDays));
-  const days = Math.max(heldDays(counted.hold, treatment.terms.arrived), until - counted.from);
+  const held = heldDays(counted.hold, treatment.terms.arrived);
+  const until = Math.min(when, counted.end, counted.hold.to + creditedDays);
+  const days = said === null ? held : Math.max(held, until - counted.from);
   return { counted, row, when, days, said: said !== null, level };
 }
 
 /** The first row from the hold's last reading on that says so. */
-function saidToStop({ log }: Treatment, { hold }: CountedHold): { row: number; when: number } | null {
+function saidToStop({ log }: Treatment, { hold }: CountedHold, isShown: boolean): { row: number; when: number } | null {
   for (let index = log.count - 1, said = -1; index >= -1; index--) {
     const when = index < 0 ? -Infinity : (log.when[index] ?? NaN);
     if (when < hold.to - instantDays) return said < 0 ? null : { row: log.row[said] ?? 0, when: log.when[said] ?? NaN };
     const text = log.texts.note?.[index] ?? '';
-    if (text !== '' && telling.test(text) && stopWords.test(text) && !notStopped.test(text)) said = index;
+    if (text === '' || !telling.test(text) || notStopped.test(text)) continue;
+    if (stopWords.test(text) || (isShown && removers.test(text))) said = index;
   }
   return null;
 }

@@ -19,7 +19,8 @@ function isExplained({ events }: Treatment, index: number, named: ReadonlySet<nu
 /**
  * A reading that doses, changes, loss and the meter's error do not explain, and for which no cause is named yet.
  *
- * Definition: it lies outside the gate of `steadyPass`. One finding a log, at the first such reading.
+ * Definition: it lies outside the gate of `steadyPass`; in a log without doses only from the first reading in the band
+ * on, and only where the next reading goes back. One finding a log, at the first such reading.
  */
 export const unexplainedReading: Rule = (treatment, named) => {
   const steady = steadyLevels(treatment);
@@ -28,8 +29,11 @@ export const unexplainedReading: Rule = (treatment, named) => {
   if (wrongForm(treatment, named).length > 0) return [];
   const { events } = treatment;
   const unexplained: number[] = [];
-  for (let index = 0; index < events.count; index++) {
-    const isOff = (steady.fate[index] ?? fates.none) > fates.fits;
+  // Without doses in the log the level rises by those that are not in it.
+  const hasDoses = events.kind.includes(eventKinds.dose);
+  for (let index = hasDoses ? 0 : firstHeld(treatment); index < events.count; index++) {
+    const fate = steady.fate[index] ?? fates.none;
+    const isOff = hasDoses ? fate > fates.fits : fate === fates.stray;
     if (isOff && !isExplained(treatment, index, named)) unexplained.push(index);
   }
   const first = unexplained[0];
@@ -53,3 +57,11 @@ export const unexplainedReading: Rule = (treatment, named) => {
     },
   ];
 };
+
+/** The event of the first reading at or above the low limit, the number of events where there is none. */
+function firstHeld({ events, card }: Treatment): number {
+  const { low } = card.band;
+  let index = 0;
+  while (index < events.count && (events.kind[index] !== eventKinds.reading || (events.amount[index] ?? NaN) < low)) index++;
+  return index;
+}

@@ -14,24 +14,30 @@ import type { Treatment } from './treatment.js';
 /** So near to what was expected a corrected reading lies. [standard deviations] */
 const fitsWithin = 3.5;
 
+/** Standard deviation of what is rounded away of a reading written to 0.01. [mg/L] */
+const rounding = 0.01 / Math.sqrt(12);
+
 /**
  * A reading that is another number miswritten: in the other unit, with its point lost or moved, with digits swapped.
  * A danger once something was dosed on it.
  *
  * Definition: the reading lies outside the gate of `steadyPass`, the ones after it agree with the ones before it, and
  * one of its `slipMeanings` lies within 3.5 standard deviations of what was expected; the nearest is named. A number
- * over 20 mg/L, which is no reading, is judged the same way by the level at its time.
+ * that is no reading, over 20 mg/L or with three digits after a comma, is judged the same way by the level at its time.
  */
-export const unitSlip: Rule = (treatment) => [...strayReadings(treatment), ...unreadableNumbers(treatment)];
+export const unitSlip: Rule = (treatment, named) => [
+  ...strayReadings(treatment, named),
+  ...unreadableNumbers(treatment),
+];
 
-function strayReadings(treatment: Treatment): Finding[] {
+function strayReadings(treatment: Treatment, named: ReadonlySet<number>): Finding[] {
   const steady = steadyLevels(treatment);
   if (steady === null) return [];
   const { events } = treatment;
   const found: Finding[] = [];
   for (let index = 0; index < events.count; index++) {
     const fate = steady.fate[index];
-    if (fate !== fates.stray && fate !== fates.last) continue;
+    if ((fate !== fates.stray && fate !== fates.last) || named.has(events.row[index] ?? 0)) continue;
     const written = events.amount[index] ?? NaN;
     const expected = steady.predicted[index] ?? NaN;
     const meaning = nearestMeaning(written, expected, steady.spread[index] ?? NaN);
@@ -42,14 +48,14 @@ function strayReadings(treatment: Treatment): Finding[] {
   return found;
 }
 
-/** Numbers over 20 mg/L, by the level before and after them. */
+/** Numbers that are no readings, by the level before and after them. */
 function unreadableNumbers(treatment: Treatment): Finding[] {
   const { faults } = treatment.log;
-  return faults.length === 0 ? [] : faults.flatMap((fault) => tooHigh(fault, treatment) ?? []);
+  return faults.length === 0 ? [] : faults.flatMap((fault) => unreadable(fault, treatment) ?? []);
 }
 
-function tooHigh({ problem, row, when }: RowFault, treatment: Treatment): Finding | null {
-  if (problem.code !== 'reading-too-high') return null;
+function unreadable({ problem, row, when }: RowFault, treatment: Treatment): Finding | null {
+  if (problem.code !== 'reading-too-high' && problem.code !== 'three-digits-after-comma') return null;
   const digits = /\d+(?:[.,]\d+)?/.exec(problem.given)?.[0];
   const steady = steadyModel(treatment);
   if (digits === undefined || steady === null) return null;
@@ -73,9 +79,11 @@ function isLater(eventWhen: number, eventRow: number, when: number, row: number)
 
 function nearestMeaning(written: number, expected: number, spread: number): SlipMeaning | null {
   let nearest: SlipMeaning | null = null;
-  let least = fitsWithin * spread;
+  let least = fitsWithin;
   for (const meaning of slipMeanings(written)) {
-    const off = Math.abs(meaning.meant - expected);
+    // Of 2.25 a tenth is 0.23 once it is rounded, and ten times that is off by what was rounded away.
+    const rounded = meaning.cause === 'point moved' && meaning.meant > written ? rounding * (meaning.meant / written) : 0;
+    const off = Math.abs(meaning.meant - expected) / Math.hypot(spread, Math.min(rounded, 10 * rounding));
     if (off < least) [nearest, least] = [meaning, off];
   }
   return nearest;

@@ -19,7 +19,11 @@ export const verdict: Rule = (treatment) => {
   const openRow =
     open === null || open.row === null ? null : { row: open.row, ifBelow: open.ifBelow, ifHeld: open.ifHeld };
   return [
-    line({ code: 'verdict', answer, wanted: card.days, open: openRow, tested: trace.last !== null }),
+    {
+      ...line({ code: 'verdict', answer, wanted: card.days, open: openRow, tested: trace.last !== null }),
+      row: openRow?.row ?? null,
+      when: openRow === null ? null : timeOf(treatment, openRow.row),
+    },
     line(daysHeld(treatment, answer, holds)),
     line(breaks(treatment, holds)),
     line(untested(treatment)),
@@ -28,6 +32,10 @@ export const verdict: Rule = (treatment) => {
 
 function line(body: FindingBody): Finding {
   return { ...body, severity: 'verdict', when: null, row: null, source: 'Practice' };
+}
+
+function timeOf({ log }: Treatment, row: number): number | null {
+  return log.when[log.row.indexOf(row)] ?? null;
 }
 
 function daysHeld(

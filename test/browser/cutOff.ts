@@ -31,8 +31,8 @@ interface WindowOfPage {
  * Cells whose text does not fit: a wrapped one needs rows tall enough, a clipped or right-aligned one its own width, any
  * other may run on into the empty cells beside it. Measured with the browser's own font.
  */
-export async function cutOff(page: Page): Promise<string[]> {
-  return page.evaluate(() => {
+export async function cutOff(page: Page, sheets: readonly string[]): Promise<string[]> {
+  return page.evaluate((names) => {
     const [clip, wrap, right] = [2, 3, 3];
     const padding = 10;
     const pen = document.createElement('canvas').getContext('2d');
@@ -53,7 +53,7 @@ export async function cutOff(page: Page): Promise<string[]> {
         const merge = merges.find(({ startRow, startColumn }) => startRow === row && startColumn === column);
         const width = sum(column, merge?.endColumn ?? column, (at) => sheet.getColumnWidth(at));
         const height = sum(row, merge?.endRow ?? row, (at) => sheet.getRowHeight(at));
-        if (style.tb === wrap) return Math.ceil(needed / (width - padding)) * points * 1.3 > height;
+        if (style.tb === wrap) return Math.ceil(needed / (width - padding)) * points * 1.5 + 6 > height;
         if (needed <= width - padding) return false;
         if (merge !== undefined || style.tb === clip || style.ht === right || needed <= width) return true;
         let free = width;
@@ -71,6 +71,20 @@ export async function cutOff(page: Page): Promise<string[]> {
       );
     };
 
-    return (window as unknown as WindowOfPage).univerAPI.getActiveWorkbook().getSheets().flatMap(cellsCut);
-  });
+    return (window as unknown as WindowOfPage).univerAPI
+      .getActiveWorkbook()
+      .getSheets()
+      .filter((sheet) => names.includes(sheet.getSheetName()))
+      .flatMap(cellsCut);
+  }, sheets);
+}
+
+/** What is still cut off once the sheet has had five seconds to fit its rows. */
+export async function stillCutOff(page: Page, sheets: readonly string[]): Promise<string[]> {
+  let cut = await cutOff(page, sheets);
+  for (let tries = 0; cut.length > 0 && tries < 20; tries++) {
+    await page.waitForTimeout(250);
+    cut = await cutOff(page, sheets);
+  }
+  return cut;
 }

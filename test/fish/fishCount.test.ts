@@ -54,7 +54,7 @@ describe('fishCount', () => {
   });
 
   it('keeps one name that has the word and in it as one fish', () => {
-    expect(fishCount("yellow tang and blue tang", "fish in").groups).toHaveLength(2);
+    expect(fishCount('yellow tang and blue tang', 'fish in').groups).toHaveLength(2);
     expect(fishCount('black and white heniochus', 'fish in').groups).toHaveLength(1);
     expect(fishCount('yellow tang and blue tang', 'fish in').groups).toHaveLength(2);
   });
@@ -80,12 +80,21 @@ describe('fishCount', () => {
     expect(fishCount('the rest moved to display', 'fish out')).toMatchObject({ all: true, names: [] });
   });
 
-  it.each(['tangs', 'some', 'a few chromis', 'yes', '5 or 6 chromis', '20-25 chromis', '2.5', '2/5', '2026-03-05', '?', '99999'])(
-    'does not guess a number from %j',
-    (text) => {
-      expect(fishCount(text, 'dead').exact).toBe(false);
-    },
-  );
+  it.each([
+    'tangs',
+    'some',
+    'a few chromis',
+    'yes',
+    '5 or 6 chromis',
+    '20-25 chromis',
+    '2.5',
+    '2/5',
+    '2026-03-05',
+    '?',
+    '99999',
+  ])('does not guess a number from %j', (text) => {
+    expect(fishCount(text, 'dead').exact).toBe(false);
+  });
 
   it('counts at least two of a plural and none in what is no fish', () => {
     expect(fishCount('tangs', 'dead').count).toBe(2);

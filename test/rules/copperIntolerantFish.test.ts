@@ -34,6 +34,8 @@ describe('copperIntolerantFish', () => {
   );
 
   it('is silent without fish', () => {
-    expect(copperIntolerantFish(treatmentFrom('Date | Copper\n2026-03-01 | 2.25', card('none')), new Set())).toEqual([]);
+    expect(copperIntolerantFish(treatmentFrom('Date | Copper\n2026-03-01 | 2.25', card('none')), new Set())).toEqual(
+      [],
+    );
   });
 });

@@ -48,7 +48,9 @@ ${last} | 2.25 | 1`;
   });
 
   it('is silent where none died', () => {
-    expect(rows('Date | Copper | Dead\n2026-03-01 | 2.25 | 0\n2026-03-02 | 2.25 | none\n2026-03-03 | 2.25 | -')).toEqual([]);
+    expect(
+      rows('Date | Copper | Dead\n2026-03-01 | 2.25 | 0\n2026-03-02 | 2.25 | none\n2026-03-03 | 2.25 | -'),
+    ).toEqual([]);
     expect(rows('Date | Copper\n2026-03-01 | 2.25')).toEqual([]);
     expect(rows('Date | Copper | Fish in | Fish out\n2026-03-01 | 2.25 | 5 | 3')).toEqual([]);
   });

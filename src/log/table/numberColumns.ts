@@ -5,7 +5,7 @@ import { isBlank, type Cell } from '../../units/cell.js';
 import { decimalText } from '../../units/decimalText.js';
 import { celsius, specificGravity } from '../../units/quantity.js';
 import { shown } from '../../units/shown.js';
-import type { DimensionName } from '../../units/unitTable.js';
+import { dimensions, type DimensionName } from '../../units/unitTable.js';
 import type { HeadingRead } from '../headings/readHeadings.js';
 import { columnNumber, type NumberColumn } from './columnNumbers.js';
 import type { NumberKind } from './log.js';
@@ -64,16 +64,35 @@ function fill(
   put: (index: number, value: number) => void,
 ): void {
   const column = { ...kinds[kind], unit: heading.unit, gallon };
+  const plain = plainSpan(kind, column);
   for (let index = 0; index < rows.count; index++) {
     const row = rows.row[index] ?? 0;
     const raw = log.range[row - 1]?.[heading.column];
     if (raw === null || raw === undefined || raw === '') continue;
+    if (typeof raw === 'number' && raw > plain.above && raw <= plain.max) {
+      put(index, raw);
+      continue;
+    }
+    if (raw === 0 && column.limits.min === 0) {
+      put(index, 0);
+      continue;
+    }
     const cell = log.cellOf(raw);
     if (isBlank(cell) || isNothing(cell)) continue;
     const value = read(cell, column, row);
     if (value.ok) put(index, value.value);
     else faults.push({ row, kind, problem: value.problem, when: rows.when[index] ?? NaN });
   }
+}
+
+const never = { above: Infinity, max: Infinity };
+
+/** Bare numbers between these are taken as they stand; all others are looked at again. */
+function plainSpan(kind: NumberKind, { dimension, limits, unit }: NumberColumn): { above: number; max: number } {
+  if (unit !== null && dimensions[dimension].convert.get(unit)?.(1) !== 1) return never;
+  const max = limits.max ?? Infinity;
+  if (kind === 'change' && unit === null) return { above: 1, max };
+  return { above: kind === 'salinity' ? 1.04 : 0, max };
 }
 
 /** What people write where there is nothing to write. */

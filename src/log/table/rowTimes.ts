@@ -26,15 +26,23 @@ export class TimeReader {
     private readonly cellOf: (raw: unknown) => Cell,
   ) {}
 
+  /** The time of a row that needs no second look, else NaN. */
+  readPlain(cells: readonly unknown[]): number {
+    if (this.columns.timeOfDay !== null) return NaN;
+    const raw = cells[this.columns.date];
+    const plain = typeof raw === 'number' ? raw : typeof raw === 'string' ? plainIsoSerial(raw) : NaN;
+    if (!(plain >= 1 && plain < serialEnd)) return NaN;
+    this.lastDate = plain;
+    return plain;
+  }
+
   read(cells: readonly unknown[], row: number): RowTime | Problem {
     const { date, timeOfDay } = this.columns;
-    const raw = cells[date];
-    const plain = typeof raw === 'number' ? raw : typeof raw === 'string' ? plainIsoSerial(raw) : NaN;
-    if (timeOfDay === null && plain >= 1 && plain < serialEnd) {
-      this.lastDate = plain;
-      return { when: plain, dateOnly: plain % 1 === 0 };
-    }
-    return this.readSlowly(this.cellOf(raw), timeOfDay === null ? undefined : this.cellOf(cells[timeOfDay]), row);
+    return this.readSlowly(
+      this.cellOf(cells[date]),
+      timeOfDay === null ? undefined : this.cellOf(cells[timeOfDay]),
+      row,
+    );
   }
 
   private readSlowly(written: Cell, time: Cell | undefined, row: number): RowTime | Problem {

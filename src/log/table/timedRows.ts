@@ -22,16 +22,19 @@ export function timedRows({ range }: LogRange, kept: Uint32Array, times: TimeRea
   const faults: RowFault[] = [];
   let count = 0;
   let sorted = true;
-  for (const index of kept) {
-    const time = times.read(range[index] ?? [], index + 1);
-    if ('code' in time) {
-      faults.push({ row: index + 1, kind: 'time', problem: time, when: NaN });
-      continue;
-    }
-    if (count > 0 && time.when < (when[count - 1] ?? 0)) sorted = false;
+  const add = (index: number, time: number, isDateOnly: boolean): void => {
+    if (count > 0 && time < (when[count - 1] ?? 0)) sorted = false;
     row[count] = index + 1;
-    when[count] = time.when;
-    dateOnly[count++] = time.dateOnly ? 1 : 0;
+    when[count] = time;
+    dateOnly[count++] = isDateOnly ? 1 : 0;
+  };
+  for (const index of kept) {
+    const cells = range[index] ?? [];
+    const plain = times.readPlain(cells);
+    const time = Number.isNaN(plain) ? times.read(cells, index + 1) : plain;
+    if (typeof time === 'number') add(index, time, time % 1 === 0);
+    else if ('code' in time) faults.push({ row: index + 1, kind: 'time', problem: time, when: NaN });
+    else add(index, time.when, time.dateOnly);
   }
   const unsorted = { count, row: row.subarray(0, count), when: when.subarray(0, count), dateOnly, faults };
   return sorted ? unsorted : inTimeOrder(unsorted);

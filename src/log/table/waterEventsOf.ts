@@ -4,59 +4,52 @@ import { copperStates, type Log } from './log.js';
 import { matchedReplacement } from './numberColumns.js';
 import { rowWords } from './rowWords.js';
 
-type Kind = keyof typeof eventKinds;
-
 /**
  * What happened to the water, row after row: within a row the volume, the reading, then the change, then the top-off
  * and the dose, unless the row says that the reading came after the dose or after the water change.
  */
 export function waterEventsOf(log: Log, card: Card): WaterEvents {
-  const writer = new EventWriter(log.count * 2 + 8);
+  const writer = new EventWriter(log);
+  const { volume: volumes, 'top-off': topOffs, dose: doses } = log.numbers;
   let volume: number = card.volume;
   for (let index = 0; index < log.count; index++) {
-    const at = { when: log.when[index] ?? NaN, row: log.row[index] ?? 0 };
-    const said = log.numbers.volume?.[index] ?? NaN;
+    writer.entry = index;
+    const said = volumes?.[index] ?? 0;
     if (said > 0) {
       volume = said;
-      writer.add(at, 'volume', said, 0);
+      writer.add(eventKinds.volume, said, 0);
     }
     const words = rowWords(log, index);
-    const read = (): void => addReading(writer, log, index, at);
-    if (!words.afterChange && !words.afterDose) read();
-    addChange(writer, log, index, at, volume, words.matched);
-    if (words.afterChange && !words.afterDose) read();
-    const topOff = log.numbers['top-off']?.[index] ?? NaN;
-    if (topOff > 0) writer.add(at, 'topOff', topOff, 0);
-    const dose = log.numbers.dose?.[index] ?? NaN;
-    if (dose > 0) writer.add(at, 'dose', dose, 0);
-    if (words.afterDose) read();
+    if (!words.afterChange && !words.afterDose) writer.addReading();
+    addChange(writer, log, index, volume, words.matched);
+    if (words.afterChange && !words.afterDose) writer.addReading();
+    const topOff = topOffs?.[index] ?? 0;
+    if (topOff > 0) writer.add(eventKinds.topOff, topOff, 0);
+    const dose = doses?.[index] ?? 0;
+    if (dose > 0) writer.add(eventKinds.dose, dose, 0);
+    if (words.afterDose) writer.addReading();
   }
   return writer.events();
 }
 
-interface At {
-  readonly when: number;
-  readonly row: number;
-}
-
-function addReading(writer: EventWriter, log: Log, index: number, at: At): void {
-  if (log.copper[index] !== copperStates.reading) return;
-  const level = log.odd.get(at.row);
-  const low = log.low[index] ?? NaN;
-  writer.add(at, 'reading', low, level?.high ?? low);
-}
-
-function addChange(writer: EventWriter, log: Log, index: number, at: At, volume: number, matched: boolean): void {
-  const litres = log.numbers.change?.[index] ?? NaN;
-  const share = log.changeShare?.[index] ?? NaN;
-  const change = litres > 0 ? litres : share > 0 ? share * volume : NaN;
-  if (!(change > 0)) return;
+function addChange(writer: EventWriter, log: Log, index: number, volume: number, matched: boolean): void {
+  const litres = log.numbers.change?.[index] ?? 0;
+  const share = log.changeShare?.[index] ?? 0;
+  const change = litres > 0 ? litres : share > 0 ? share * volume : 0;
+  if (change === 0) return;
   const replacement = log.numbers.replacement?.[index] ?? NaN;
   const isMatched = replacement === matchedReplacement || (Number.isNaN(replacement) && matched);
-  writer.add(at, 'change', Math.min(change, volume), isMatched ? NaN : Number.isNaN(replacement) ? 0 : replacement);
+  writer.add(
+    eventKinds.change,
+    Math.min(change, volume),
+    isMatched ? NaN : Number.isNaN(replacement) ? 0 : replacement,
+  );
 }
 
+/** Fills the columns of events, entry after entry of the log. */
 class EventWriter {
+  /** The entry of the log whose events come next. */
+  entry = 0;
   private count = 0;
   private when: Float64Array;
   private kind: Uint8Array;
@@ -64,7 +57,8 @@ class EventWriter {
   private detail: Float64Array;
   private row: Uint32Array;
 
-  constructor(room: number) {
+  constructor(private readonly log: Log) {
+    const room = log.count * 2 + 8;
     this.when = new Float64Array(room);
     this.kind = new Uint8Array(room);
     this.amount = new Float64Array(room);
@@ -72,14 +66,22 @@ class EventWriter {
     this.row = new Uint32Array(room);
   }
 
-  add({ when, row }: At, kind: Kind, amount: number, detail: number): void {
+  add(kind: number, amount: number, detail: number): void {
     if (this.count === this.when.length) this.grow();
     const at = this.count++;
-    this.when[at] = when;
-    this.kind[at] = eventKinds[kind];
+    this.when[at] = this.log.when[this.entry] ?? NaN;
+    this.kind[at] = kind;
     this.amount[at] = amount;
     this.detail[at] = detail;
-    this.row[at] = row;
+    this.row[at] = this.log.row[this.entry] ?? 0;
+  }
+
+  addReading(): void {
+    const { copper, low, odd, row } = this.log;
+    if (copper[this.entry] !== copperStates.reading) return;
+    const lowEnd = low[this.entry] ?? NaN;
+    const level = odd.size === 0 ? undefined : odd.get(row[this.entry] ?? 0);
+    this.add(eventKinds.reading, lowEnd, level?.high ?? lowEnd);
   }
 
   events(): WaterEvents {
@@ -89,7 +91,10 @@ class EventWriter {
 
   private grow(): void {
     const room = this.when.length * 2;
-    const wider = <A extends Float64Array | Uint8Array | Uint32Array>(from: A, to: A): A => (to.set(from), to);
+    const wider = <A extends Float64Array | Uint8Array | Uint32Array>(from: A, to: A): A => {
+      to.set(from);
+      return to;
+    };
     this.when = wider(this.when, new Float64Array(room));
     this.kind = wider(this.kind, new Uint8Array(room));
     this.amount = wider(this.amount, new Float64Array(room));

@@ -11,9 +11,9 @@ export interface SteadyLevels extends SteadyPass {
 /** Below this no reading is worth a second look at the whole log. */
 const noSurprise = gate - 1;
 /** Rates of loss to start from [1/day]. */
-const triedRates = [0, 0.0025, 0.005, 0.01, 0.02, 0.035, 0.05, 0.075, 0.1, 0.14, 0.2, 0.3, 0.45];
+const triedRates = [0, 0.005, 0.012, 0.025, 0.05, 0.09, 0.15, 0.25, 0.4];
 /** The rate is settled on the events up to this one: more show it no better. */
-const rateEvents = 1500;
+const rateEvents = 800;
 /** Readings scatter about the prediction by this much of a standard deviation, half of them by more. */
 const halfOfNormal = 0.6745;
 /** No log is taken for noisier than this many times what its card says. */
@@ -70,7 +70,7 @@ function likeliest(rates: readonly number[], costOf: (rate: number) => number): 
 
 /** A few steps of halving width about a rough rate. */
 function refined(rough: number, costOf: (rate: number) => number): number {
-  let width = Math.max(0.0025, rough / 4);
+  let width = Math.max(0.003, rough / 3);
   let best = rough;
   for (let step = 0; step < 4; step++, width /= 2) {
     best = likeliest([best, Math.max(0, best - width), best + width], costOf);

@@ -56,8 +56,8 @@ interface Passing {
  */
 export function steadyPass(passing: Passing): SteadyPass {
   const { steps, scale, count } = passing;
-  const column = () => new Float64Array(steps.count).fill(NaN);
-  const pass = { predicted: column(), spread: column(), off: column(), fate: new Uint8Array(steps.count), cost: 0 };
+  const column = () => new Float64Array(count).fill(NaN);
+  const pass = { predicted: column(), spread: column(), off: column(), fate: new Uint8Array(count), cost: 0 };
   const known: Known = { level: 0, variance: Infinity };
   for (let index = 0; index < count; index++) {
     carry(known, passing, index);
@@ -123,6 +123,10 @@ function nextReading({ steps, count }: Passing, after: number): number {
 function carry(known: Known, { steps, course }: Passing, index: number): void {
   const days = steps.elapsed[index] ?? NaN;
   const share = steps.share[index] ?? NaN;
+  if (days === 0 && share === 1) {
+    known.level += steps.added[index] ?? NaN;
+    return;
+  }
   const kept = share * Math.exp(-course.rate * days);
   known.level = kept * known.level + (steps.added[index] ?? NaN);
   const drifted = share * share * course.drift ** 2 * wandering(course.rate, days);

@@ -3,7 +3,7 @@ import type { SheetPlan } from './sheetPlan.js';
 /** What must be known before copper is used, and whether this copy computes as published. */
 export const checks: SheetPlan = {
   name: 'Checks',
-  widths: [590, 100, 100, 70, 510],
+  widths: [552, 100, 100, 70, 548],
   rows: 130,
   frozenRows: 1,
   blocks: [

@@ -5,10 +5,11 @@ import { disease } from './disease.js';
 import { dosing } from './dosing.js';
 import { fishList } from './fishList.js';
 import { keeperLog } from './keeperLog.js';
+import { loss } from './loss.js';
 import type { SheetPlan } from './sheetPlan.js';
 import { signNotes } from './signNotes.js';
 import { solutions } from './solutions.js';
-import { trustAndLoss } from './trustAndLoss.js';
+import { trust } from './trust.js';
 import { waterChange } from './waterChange.js';
 import { waterQuality } from './waterQuality.js';
 
@@ -19,7 +20,8 @@ export const demoWorkbook: readonly SheetPlan[] = [
   dosing,
   solutions,
   waterChange,
-  trustAndLoss,
+  trust,
+  loss,
   fishList,
   disease,
   signNotes,

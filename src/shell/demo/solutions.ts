@@ -53,7 +53,7 @@ export const solutions: SheetPlan = {
       cells: [
         ['Copper sulfate: harmful if swallowed, serious eye damage, very toxic to aquatic life.'],
         ['Gloves and goggles; away from children and food. Label the bottle with its strength.'],
-        ['"pentahydrate" is the blue salt, "anhydrous" the white; mixed up, a dose is half as big again or more.'],
+        ['"pentahydrate" is the blue salt; "anhydrous", the white, holds 1.56 times the copper.'],
         ['A label in mg of salt is not mg of copper: a gram of the blue salt holds 0.25 g of copper.'],
         ['Of a range the low end counts; "x2" is a sample diluted to twice its volume.'],
       ],

@@ -25,6 +25,7 @@ export const whatToWrite: Readonly<Record<ValueKind, Wanted>> = {
   choice: { noun: 'a choice', write: 'one of the words that the function lists' },
   text: { noun: 'text', write: 'it in words' },
   fish: { noun: 'a name of a fish', write: 'a name, like "yellow tang", or leave it empty' },
+  'fish count': { noun: 'a number of fish', write: 'one like 3, "3 tangs" or "1 DOA", or leave it empty' },
   condition: { noun: 'a condition', write: 'one like "white spot", or "unknown"' },
   time: { noun: 'a time', write: '"2026-03-01 08:00", or use a date cell' },
   band: { noun: 'a band', write: '"sulfate", "amine", "chelated", a low limit, or give two cells, low and high' },

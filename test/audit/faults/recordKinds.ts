@@ -160,7 +160,7 @@ export const recordKinds: readonly FaultKind[] = [
     codes: ['meter-cannot-show'],
     plant: (log, random) => {
       if (random.uniform() < 0.5) log.card.set('meter from', log.form === 'chelated' ? '2.2 mg/L' : `${log.low * 1.2} mg/L`);
-      else log.card.set('meter accuracy', round(log.high - log.low, 2));
+      else log.card.set('meter accuracy', round(1.4 * (log.high - log.low), 3));
       return 'anywhere';
     },
   },

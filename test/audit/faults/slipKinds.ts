@@ -1,6 +1,7 @@
 import { oneOf, round } from './cleanLog.js';
 import type { FaultKind } from './faultKind.js';
 import { heldRows, isTested, type KeeperLog, type KeeperRow, type Tested } from './keeperLog.js';
+import { isMiswritten } from './waterKinds.js';
 
 /** Slips of the pen in the copper column. The water itself is as it was. */
 export const slipKinds: readonly FaultKind[] = [
@@ -41,8 +42,10 @@ export const slipKinds: readonly FaultKind[] = [
     codes: ['swapped-systems'],
     plant: (log, random) => {
       const levels = { sulfate: [0.48, 0.52, 2.1, 2.4], amine: [0.2, 2.1, 2.3], chelated: [0.2, 0.47, 0.51] } as const;
-      const row = oneOf<KeeperRow>(random, heldRows(log, 2, 3));
-      row.copper = oneOf<number>(random, levels[log.form]);
+      const row = oneOf(random, heldRows(log, 2, 3));
+      const written = oneOf<number>(random, levels[log.form]);
+      if (isMiswritten(written, row.copper)) return null;
+      row.copper = written;
       return [row];
     },
   },

@@ -10,8 +10,7 @@ export const waterKinds: readonly FaultKind[] = [
     name: 'a hold broken by a reading below',
     codes: ['hold-broken'],
     plant: (log, random) => {
-      const held = heldRows(log, 3, 3);
-      const row: KeeperRow & { copper: number } = oneOf(random, held);
+      const row: KeeperRow & { copper: number } = oneOf(random, unfinishedRows(log));
       const missing = row.copper - log.low * between(random, 0.7, 0.93);
       row.copper = readingOf(row.copper - missing);
       const dose = doseFor(log, missing);
@@ -23,7 +22,7 @@ export const waterKinds: readonly FaultKind[] = [
     name: 'below the band between two tests',
     codes: ['level-below-between', 'unmatched-change'],
     plant: (log, random) => {
-      const row = oneOf(random, heldRows(log, 2, 3));
+      const row = oneOf(random, unfinishedRows(log));
       const share = between(random, 0.3, 0.6);
       const change = { when: row.when + 2 * hour, change: round(share * log.treatment.volume, 1) };
       insertRow(log, change);
@@ -88,7 +87,7 @@ export const waterKinds: readonly FaultKind[] = [
     name: 'an unmatched change',
     codes: ['unmatched-change'],
     plant: (log, random) => {
-      const row = oneOf(random, heldRows(log, 2, 3));
+      const row = oneOf(random, unfinishedRows(log));
       const share = between(random, 0.08, 0.5);
       const change = insertRow(log, { when: row.when + 2 * hour, change: round(share * log.treatment.volume, 1) });
       moveLevel(log, change.when, Infinity, -share * row.copper);
@@ -99,7 +98,7 @@ export const waterKinds: readonly FaultKind[] = [
     name: 'a change said to be matched that was not',
     codes: ['unmatched-change'],
     plant: (log, random) => {
-      const row = oneOf(random, heldRows(log, 2, 3));
+      const row = oneOf(random, unfinishedRows(log));
       const share = between(random, 0.25, 0.5);
       const litres = round(share * log.treatment.volume, 1);
       const change = insertRow(log, { when: row.when + 2 * hour, change: litres, note: 'matched' });
@@ -111,7 +110,7 @@ export const waterKinds: readonly FaultKind[] = [
     name: 'rock, sand or carbon that takes up copper',
     codes: ['absorber'],
     plant: (log, random) => {
-      const row: KeeperRow = oneOf(random, heldRows(log, 2, 8));
+      const row: KeeperRow = oneOf(random, heldRows(log, 2, 8).filter(({ when }) => when - log.holdFrom < 28));
       row.note = oneOf(random, [
         'added live rock for hiding',
         'coral sand in the corner',
@@ -147,9 +146,11 @@ export const waterKinds: readonly FaultKind[] = [
     name: 'copper in the top-off, not noted',
     codes: ['copper-in-top-off'],
     plant: (log) => {
-      const { volume, topOffPerDay } = log.treatment;
-      const held = heldRows(log);
-      if (topOffPerDay < 0.01 * volume || held.length < 20) return null;
+      const { volume, topOffPerDay, lossPerDay } = log.treatment;
+      const share = topOffPerDay / volume;
+      const corrects = log.rows.some(({ dose, when }) => dose !== undefined && when >= log.holdFrom + 0.5);
+      // Copper that only makes up for what is lost shows nowhere.
+      if (share < 0.01 || share < 2 * lossPerDay || corrects || heldRows(log).length < 20) return null;
       const rows = log.rows.filter(({ topOff, when }) => topOff !== undefined && when >= log.holdFrom);
       let added = 0;
       for (const row of log.rows) {
@@ -164,7 +165,9 @@ export const waterKinds: readonly FaultKind[] = [
     codes: ['unexplained-reading'],
     plant: (log, random) => {
       const row: KeeperRow & { copper: number } = oneOf(random, heldRows(log, 2, 3));
-      row.copper = readingOf(row.copper * between(random, 1.3, 1.6));
+      const level = row.copper;
+      do row.copper = readingOf(level * between(random, 1.3, 1.6));
+      while (isMiswritten(row.copper, level));
       return [row];
     },
   },
@@ -190,9 +193,9 @@ export const waterKinds: readonly FaultKind[] = [
       log.rows.splice(0, log.rows.length, ...rest);
       const dose = doseFor(log, 0.03 * log.aim);
       insertRow(log, { when: row.when + hour, dose });
-      const again = insertRow(log, { when: row.when + 1.2, dose });
+      insertRow(log, { when: row.when + 1.2, dose });
       moveLevel(log, row.when, Infinity, (2 * dose * log.treatment.strength) / log.treatment.volume);
-      return [again];
+      return log.rows.filter((each) => each.dose !== undefined && each.when > row.when && each.when <= until);
     },
   },
   {
@@ -219,6 +222,11 @@ export const waterKinds: readonly FaultKind[] = [
   },
 ];
 
+/** Rows of the hold while it is still short of its days, with some before and after. */
+function unfinishedRows(log: KeeperLog) {
+  return heldRows(log, 3, 3).filter(({ when }) => when - log.holdFrom < 29);
+}
+
 /** No row but the planted ones lies between two times. */
 function nearlyFree({ rows }: KeeperLog, from: number, to: number): boolean {
   return rows.filter(({ when }) => when > from && when < to).length <= 1;
@@ -227,6 +235,13 @@ function nearlyFree({ rows }: KeeperLog, from: number, to: number): boolean {
 function anyDose({ rows }: KeeperLog, random: Parameters<FaultKind['plant']>[1]) {
   const doses = rows.filter((row): row is KeeperRow & { dose: number } => row.dose !== undefined);
   return doses.length === 0 ? null : oneOf(random, doses);
+}
+
+/** Whether a number may also be a slip of the pen: two of its digits changed over, or its point moved. */
+export function isMiswritten(written: number, level: number): boolean {
+  const [a = '', b = '', c = ''] = written.toFixed(2).replace('.', '');
+  const meant = [`${b}.${a}${c}`, `${a}.${c}${b}`].map(Number).concat(written * 10, written / 10);
+  return meant.some((each) => Math.abs(each - level) < 0.25 * level);
 }
 
 /** From a time on the level falls at a further rate; doses of the log bring it up as they did. */

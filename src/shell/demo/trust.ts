@@ -1,48 +1,21 @@
 import { logColumns } from './keeperLog.js';
-import { serialOf } from './serialOf.js';
-import type { PlanCell, SheetPlan } from './sheetPlan.js';
-
-/** The bench test of filter ceramic: the bucket with it, and one without to compare. */
-const buckets: readonly PlanCell[][] = [
-  [serialOf('2026-02-14 10:00'), 2.4, 2.4],
-  [serialOf('2026-02-15 10:00'), 2.33, 2.4],
-  [serialOf('2026-02-16 10:00'), 2.27, 2.38],
-  [serialOf('2026-02-17 10:00'), 2.19, 2.41],
-  [serialOf('2026-02-18 10:00'), 2.14, 2.39],
-  [serialOf('2026-02-19 10:00'), 2.07, 2.4],
-  [serialOf('2026-02-20 10:00'), 2.01, 2.38],
-  [serialOf('2026-02-21 10:00'), 1.96, 2.39],
-];
-
-/** Tank Q3 with its doses, each as the rise it gave. */
-const dosed: readonly PlanCell[][] = [
-  [serialOf('2026-04-06 08:00'), 2.3, null],
-  [serialOf('2026-04-07 08:00'), 2.22, null],
-  [serialOf('2026-04-08 08:10'), 2.13, null],
-  [serialOf('2026-04-09 08:00'), 2.3, 0.25],
-  [serialOf('2026-04-10 08:00'), 2.22, null],
-  [serialOf('2026-04-11 09:00'), 2.15, null],
-  [serialOf('2026-04-12 08:30'), 2.28, 0.2],
-  [serialOf('2026-04-13 08:00'), 2.2, null],
-  [serialOf('2026-04-14 08:00'), 2.11, null],
-  [serialOf('2026-04-15 08:00'), 2.3, 0.25],
-];
+import type { SheetPlan } from './sheetPlan.js';
 
 const meters = [0.05, 0.1, 0.2, 0.3];
 const firstMeter = 11;
 const chance = (accuracy: string, drift: string): string =>
   `=QT.HOLDCHANCE(${logColumns('Log!')},$B$4,${accuracy},$B$6,${drift})`;
 
-/** What a meter can show, how likely the hold is whole, and how fast copper goes where it should not. */
-export const trustAndLoss: SheetPlan = {
-  name: 'Trust and loss',
+/** What a meter can show of the band, and how likely the hold is whole. */
+export const trust: SheetPlan = {
+  name: 'Trust',
   widths: [262, 104, 104, 22, 124, 124, 124, 124, 124, 250],
-  rows: 60,
+  rows: 40,
   frozenRows: 1,
   blocks: [
     {
       at: 'A1',
-      cells: [['How far to trust it, and where the copper goes: fill in the blue cells, the answers are in bold']],
+      cells: [['How far to trust the readings: fill in the blue cells, the answers are in bold']],
     },
     {
       at: 'A3',
@@ -99,49 +72,16 @@ export const trustAndLoss: SheetPlan = {
       at: 'E20',
       cells: [['Inside this band it reads nothing: no hold can be shown with it. Take a test with a lower range.']],
     },
-    { at: 'A24', cells: [['4  Bench test: does this filter ceramic take up copper?']] },
-    { at: 'A25', cells: [['10 L buckets, nothing added', 'With it, mg/L', 'Without, mg/L'], ...buckets] },
-    { at: 'E24', cells: [['Loss in the bucket with the ceramic, with its 95 % interval']] },
-    { at: 'E25', cells: [['=QT.LOSSRATE(A26:A33,B26:B33)']] },
-    { at: 'E28', cells: [['Loss in the bucket without']] },
-    { at: 'E29', cells: [['=QT.LOSSRATE(A26:A33,C26:C33)']] },
-    {
-      at: 'E32',
-      cells: [
-        ['It absorbs: none of it goes into a copper tank. The other bucket shows that the test itself is steady.'],
-      ],
-    },
-    { at: 'A36', cells: [['5  Tank Q3: the level keeps falling']] },
-    { at: 'A37', cells: [['Tested', 'Copper, mg/L', 'Added, mg/L'], ...dosed] },
-    { at: 'E36', cells: [['Loss a day, the doses taken out']] },
-    { at: 'E37', cells: [['=QT.LOSSRATE(A38:A47,B38:B47,C38:C47)']] },
-    {
-      at: 'E40',
-      cells: [
-        ['Added is the rise by the doses since the reading before, as QT.RISE gives it.'],
-        ['Chelated copper usually loses up to 0.5 % a day (common practice); this tank loses seven times that.'],
-        ['Found on 15 April: a bag of carbon, forgotten in the filter.'],
-      ],
-    },
   ],
   looks: [
     { range: 'A1:J1', look: 'title' },
-    ...[
-      'A3:C3',
-      'E3:J3',
-      'A11:C11',
-      'E8:J8',
-      'A17:C17',
-      'E17:J17',
-      'A24:C24',
-      'E24:J24',
-      'E28:J28',
-      'A36:C36',
-      'E36:J36',
-    ].map((range) => ({ range, look: 'section' as const })),
+    ...['A3:C3', 'E3:J3', 'A11:C11', 'E8:J8', 'A17:C17', 'E17:J17'].map((range) => ({
+      range,
+      look: 'section' as const,
+    })),
     ...['A4:A9', 'A12:A13', 'A18:A21'].map((range) => ({ range, look: 'label' as const })),
     { range: 'C4:C21', look: 'unit' },
-    ...['B4:B8', 'B18:C18', 'B19:B21', 'A26:C33', 'A38:C47', 'E11:E14', 'G10:I10'].map((range) => ({
+    ...['B4:B8', 'B18:C18', 'B19:B21', 'E11:E14', 'G10:I10'].map((range) => ({
       range,
       look: 'input' as const,
     })),
@@ -158,14 +98,6 @@ export const trustAndLoss: SheetPlan = {
     { range: 'H18:J18', look: 'heading' },
     { range: 'E19:J19', look: 'spill' },
     { range: 'E20', look: 'note' },
-    ...[25, 29, 37].flatMap((row) => [
-      { range: `E${row}:H${row}`, look: 'numberHeading' as const },
-      { range: `I${row}`, look: 'heading' as const },
-      { range: `E${row + 1}:I${row + 1}`, look: 'spill' as const },
-    ]),
-    { range: 'E32', look: 'note' },
-    { range: 'E40:E42', look: 'note' },
-    ...[25, 37].map((row) => ({ range: `A${row}:C${row}`, look: 'numberHeading' as const })),
   ],
   formats: [
     { range: 'B5', format: '0.00' },
@@ -182,13 +114,6 @@ export const trustAndLoss: SheetPlan = {
     { range: 'B18:C18', format: '0.00' },
     { range: 'B19:B21', format: '0.00' },
     { range: 'G19', format: '0.000' },
-    ...[26, 38].map((row) => ({ range: `A${row}:A${row + 9}`, format: 'yyyy-mm-dd hh:mm' as const })),
-    { range: 'B26:C33', format: '0.00' },
-    { range: 'B38:C47', format: '0.00' },
-    ...[26, 30, 38].flatMap((row) => [
-      { range: `E${row}:G${row}`, format: '0.00' as const },
-      { range: `H${row}`, format: '0.000' as const },
-    ]),
   ],
   merged: ['A14:C15', 'G9:I9'],
 };

@@ -1,0 +1,78 @@
+import type { Finding } from './finding.js';
+import type { Rule } from './rule.js';
+import { dosedBeforeNextTest } from './steady/dosedBeforeNextTest.js';
+import { nextReading } from './steady/nextReading.js';
+import { steadyLevels, type SteadyLevels } from './steady/steadyLevels.js';
+import type { Treatment } from './treatment.js';
+
+/** So near to what was expected the readings lie once they are changed over. [standard deviations] */
+const fitsWithin = 3.5;
+/** So much likelier the readings must be once they are changed over: −2·ln of the ratio. By chance once in 250,000 pairs. */
+const surely = 20;
+/** Nearer to what is expected no reading is looked at. [standard deviations] */
+const atAll = 1.5;
+
+/**
+ * Two readings in a row that were entered in each other's row. A danger once something was dosed on one of them.
+ *
+ * Definition: each is what was expected of the other, and changed over the two are e¹⁰ times as likely,
+ * 2·(first − second)·(expected second − expected first) ÷ spread² ≥ 20. A finding for either row.
+ */
+export const swappedRows: Rule = (treatment) => {
+  const steady = steadyLevels(treatment);
+  if (steady === null) return [];
+  const found: Finding[] = [];
+  const { events } = treatment;
+  for (let index = 0; index < events.count; index++) {
+    if (!(Math.abs(steady.off[index] ?? NaN) > atAll)) continue;
+    const next = nextReading(events, index);
+    const then = next < 0 ? NaN : expectedThen(treatment, steady, index, next);
+    if (!isSwapped(treatment, steady, { index, next, then })) continue;
+    found.push(...either(treatment, { index, next, expected: steady.predicted[index] ?? NaN, then }));
+    index = next;
+  }
+  return found;
+};
+
+/** What was expected of the next reading, had this one not been read. */
+function expectedThen({ levels }: Treatment, steady: SteadyLevels, index: number, next: number): number {
+  if (levels === null) return NaN;
+  const { share, added, elapsed } = levels.path.steps;
+  let level = steady.predicted[index] ?? NaN;
+  for (let at = index + 1; at <= next; at++) {
+    level = level * (share[at] ?? NaN) * Math.exp(-steady.rate * (elapsed[at] ?? NaN)) + (added[at] ?? NaN);
+  }
+  return level;
+}
+
+interface Pair {
+  readonly index: number;
+  readonly next: number;
+  readonly then: number;
+}
+
+function isSwapped({ events }: Treatment, steady: SteadyLevels, { index, next, then }: Pair): boolean {
+  const spread = steady.spread[index] ?? NaN;
+  const expected = steady.predicted[index] ?? NaN;
+  const first = events.amount[index] ?? NaN;
+  const second = events.amount[next] ?? NaN;
+  const likelier = (2 * (first - second) * (then - expected)) / (spread * spread);
+  const within = fitsWithin * spread;
+  return likelier >= surely && Math.abs(second - expected) < within && Math.abs(first - then) < 1.5 * within;
+}
+
+function either({ events }: Treatment, { index, next, expected, then }: Pair & { readonly expected: number }): Finding[] {
+  const dosed = dosedBeforeNextTest(events, index) || dosedBeforeNextTest(events, next);
+  const finding = (at: number, other: number, of: number): Finding => ({
+    severity: dosed ? 'danger' : 'warning',
+    when: events.when[at] ?? NaN,
+    row: events.row[at] ?? 0,
+    source: 'Practice',
+    code: 'swapped-rows',
+    written: events.amount[at] ?? NaN,
+    expected: of,
+    other: { row: events.row[other] ?? 0, level: events.amount[other] ?? NaN },
+    dosed,
+  });
+  return [finding(index, next, expected), finding(next, index, then)];
+}
