@@ -31,6 +31,7 @@ const functions = {
     ],
   },
   resolve: typescript.resolve,
+  performance: { hints: false },
   plugins: [new CustomFunctionsMetadataPlugin({ input: wrappers, output: 'functions.json' }), new AddInFiles()],
 };
 

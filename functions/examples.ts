@@ -320,6 +320,105 @@ const checks: readonly Example[] = [
   },
 ];
 
+const card = '{"Volume","200 L";"Form","chelated";"Strength",10}';
+const log = '{"When","Cu ppm","Dose mL";46082,1.6,10;46083,2.1,"";46084,1.8,9;46085,2.25,""}';
+const fishLog =
+  '{"When","Cu ppm","Fish in","Dead";46082,2.2,"4 green chromis","";46083,2.2,"","";46084,2.2,"","1 chromis"}';
+
+const wholeLog: readonly Example[] = [
+  {
+    name: 'HEADINGS',
+    formula: '=QT.HEADINGS({"Date","Cu ppm","WC gal","Eating?";46082,2.1,5,"yes"})',
+    answer: [
+      ['Heading', 'Read as', 'Unit'],
+      ['Date', 'time', ''],
+      ['Cu ppm', 'copper', 'ppm'],
+      ['WC gal', 'change', 'gal'],
+      ['Eating?', 'signs', ''],
+    ],
+    shows: 'Headings in your own words, and what each is taken for.',
+  },
+  {
+    name: 'CARD',
+    formula: `=QT.CARD(${card})`,
+    answer: [
+      ['Name', 'Value', 'Unit', 'Read as'],
+      ['Volume', 200, 'L', 'volume'],
+      ['Form', 'chelated', 'mg/L', 'form or band'],
+      ['Strength', 10, 'mg/mL', 'strength'],
+    ],
+    shows: 'A card of three rows, and what each is taken for.',
+  },
+  {
+    name: 'LEVELS',
+    formula: `=QT.LEVELS(${log},${card})`,
+    answer: [
+      ['When', 'Expected', 'Low', 'High', 'Reading', 'Off by'],
+      [46082, 1.62, 1.57, 1.67, 1.6, -0.02],
+    ],
+    shows: 'The level that doses, changes and loss explain, with a 95 % band, beside each reading.',
+  },
+  {
+    name: 'AUDIT',
+    formula: `=QT.AUDIT(${log},${card})`,
+    answer: [['Severity', 'When', 'Row', 'Finding', 'Why', 'Source']],
+    shows: 'The verdict first, then what was wrong, row by row: here the hold broken by the reading of 1.8.',
+  },
+  {
+    name: 'DONOW',
+    formula: `=QT.DONOW(${log},${card},46085.5)`,
+    answer: [
+      ['Do', 'Amount', 'Unit', 'By', 'Why'],
+      ['test copper', '', '', 46086, 'the next daily test; the last read 2.25 mg/L'],
+      ['hold', 29.5, 'days left', 46115, '0.5 days done, if no reading falls below'],
+    ],
+    shows: 'Nothing to dose at noon: the next test, and how long is left.',
+  },
+  {
+    name: 'READY',
+    formula: `=QT.READY(${log},${card},46085.5)`,
+    answer: [
+      ['Gate', 'Met', 'Since', 'Why'],
+      [
+        'days reached',
+        'no',
+        '',
+        '0.5 of 30 days held; reached on 2026-04-03 00:00, if a test then or later is still in the band',
+      ],
+    ],
+    shows: 'A row for each gate, and release, not yet, or a vet decides in the last.',
+  },
+  {
+    name: 'FISHDAYS',
+    formula: `=QT.FISHDAYS(${fishLog},${card})`,
+    answer: [
+      ['Fish', 'Arrived', 'Hold days', 'Ready on', 'Note'],
+      ['4 green chromis', 46082, 2, 46112, '1 of 4 died 2026-03-03 00:00'],
+    ],
+    shows: "Each group's own days, from its own arrival.",
+  },
+  {
+    name: 'DEATHS',
+    formula: `=QT.DEATHS(${fishLog},${card})`,
+    answer: [
+      ['Lot', 'Came in', 'Dead on arrival', 'Raising', 'Hold', 'Observation', 'Left', '% after arrival'],
+      ['all', 4, 0, 0, 1, 0, 3, 25],
+    ],
+    shows: 'One of four fish died in the hold: 25 %, above a row with the published figures.',
+  },
+  {
+    name: 'SYSTEMS',
+    formula:
+      '=QT.SYSTEMS({"Rack","When","Cu";"North",46084,2.2;"South",46084,0.4},{"System","Volume","Form","Strength";"North",400,"chelated",10;"South",400,"amine",10},46084.25)',
+    answer: [
+      ['System', 'Last test', 'Copper', 'Status', 'Hold day', 'Days left', 'Do now'],
+      ['North', 46084, 2.2, 'in band', 1, 29.75, 'nothing now: test daily'],
+      ['South', 46084, 0.4, 'below', '', '', 'dose 4 mL'],
+    ],
+    shows: 'Two racks of a shop, how each stands and what to do next.',
+  },
+];
+
 export interface ExampleTopic {
   readonly topic: string;
   readonly examples: readonly Example[];
@@ -334,6 +433,7 @@ export const exampleTopics: readonly ExampleTopic[] = [
   { topic: 'How far to trust the meter', examples: trust },
   { topic: 'Fish and plan', examples: fishAndPlan },
   { topic: 'Water quality', examples: waterQuality },
+  { topic: 'The whole log', examples: wholeLog },
   { topic: 'Checks', examples: checks },
 ];
 

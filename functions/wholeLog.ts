@@ -3,12 +3,18 @@ import {
   auditTable,
   cardOf,
   cardTable,
+  deathsByLot,
+  deathsTable,
   doNow,
   doNowTable,
+  fishDays,
+  fishDaysTable,
   headingsTable,
   levelsTable,
   logHeadings,
   ok,
+  readyGates,
+  readyTable,
   refuse,
   systemCards,
   systemsNow,
@@ -44,7 +50,7 @@ export function cardCell(card: any[][]): any[][] {
 }
 
 /**
- * The copper level calculated from doses, water changes, evaporation and loss, with a 95 % band, beside each reading. [mg/L]
+ * The copper level calculated from doses, water changes, evaporation and loss, with a 95 % band, in mg/L, beside each reading.
  * @customfunction LEVELS
  * @param log The log with its heading row, such as Log[#All].
  * @param card Two columns, names and values, of the one system in the log.
@@ -101,4 +107,51 @@ export function systemsCell(log: any[][], cards: any[][], asOf: any): any[][] {
   const shared = readSharedLog(log, read.value);
   if (!shared.ok) return tableAnswer(shared);
   return tableAnswer(ok(systemsTable(systemsNow(shared.value, read.value, now.value), now.value)));
+}
+
+/**
+ * Which gates a treatment has met at a moment, and whether the fish may be released: release, not yet, or a vet decides.
+ * @customfunction READY
+ * @param log The log with its heading row, such as Log[#All].
+ * @param card Two columns, names and values, of the one system in the log.
+ * @param asOf The moment, such as NOW().
+ * @returns Table with headings: Gate, Met, Since, Why.
+ */
+export function readyCell(log: any[][], card: any[][], asOf: any): any[][] {
+  return tableAnswer(
+    logQuestion({ log, card, asOf, needsMoment: true }, (treatment) => ok(readyTable(readyGates(treatment)))),
+  );
+}
+
+/**
+ * The hold days of each fish or group from its own arrival, and when it is ready; fish that moved, died or were sold end there.
+ * @customfunction FISHDAYS
+ * @param log The log with its heading row, such as Log[#All].
+ * @param card Two columns, names and values, of the one system in the log.
+ * @param [asOf] Count to this time. If omitted, to the last row. Use NOW(), not TODAY().
+ * @returns Table with headings: Fish, Arrived, Hold days, Ready on, Note.
+ */
+export function fishDaysCell(log: any[][], card: any[][], asOf?: any): any[][] {
+  return tableAnswer(
+    logQuestion({ log, card, asOf }, (treatment) => {
+      const rows = fishDays(treatment);
+      return rows.ok ? ok(fishDaysTable({ rows: rows.value, wanted: treatment.card.days })) : rows;
+    }),
+  );
+}
+
+/**
+ * Deaths of each lot by phase, and the share that died after arrival, beside the published figures of a public aquarium.
+ * @customfunction DEATHS
+ * @param log The log with its heading row, such as Log[#All].
+ * @param card Two columns, names and values, of the one system in the log.
+ * @returns Table with headings: Lot, Came in, Dead on arrival, Raising, Hold, Observation, Left, % after arrival.
+ */
+export function deathsCell(log: any[][], card: any[][]): any[][] {
+  return tableAnswer(
+    logQuestion({ log, card, needs: ['time'] }, (treatment) => {
+      const lots = deathsByLot(treatment);
+      return lots.ok ? ok(deathsTable(lots.value)) : lots;
+    }),
+  );
 }

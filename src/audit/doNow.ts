@@ -1,6 +1,8 @@
 import { heldDays, heldFrom } from '../hold/heldFrom.js';
 import { isLongEnough } from '../hold/holdEnds.js';
 import { hoursPerDay, levelTolerance } from '../units/quantity.js';
+import { signsAfterArrival } from '../rules/signsAfterArrival.js';
+import type { SignRow } from '../rules/signs/signSteps.js';
 import type { Treatment } from '../rules/treatment.js';
 import { meterAccuracyOf } from '../rules/treatmentOf.js';
 import { doseNow } from './doseNow.js';
@@ -21,7 +23,13 @@ export function doNow(treatment: Treatment): readonly Task[] {
   const last = lastTestOf(treatment);
   const test = testFirst(treatment, last);
   if (test !== null || last === null) return [...mend.slice(0, 1), ...(test === null ? [] : [test])];
-  return [...mend.slice(0, 1), ...signTasks(treatment), ...levelTasks(treatment, last), ...holdTasks(treatment, last)];
+  const signs = signsAfterArrival(treatment);
+  return [
+    ...mend.slice(0, 1),
+    ...signTasks(signs),
+    ...levelTasks(treatment, last, signs),
+    ...holdTasks(treatment, last),
+  ];
 }
 
 function testFirst(treatment: Treatment, last: LastTest | null): Task | null {
@@ -37,23 +45,26 @@ function testFirst(treatment: Treatment, last: LastTest | null): Task | null {
 }
 
 /** What the last text about the fish asks for. */
-function signTasks({ signs }: Treatment): readonly Task[] {
+function signTasks(signs: readonly SignRow[]): readonly Task[] {
   const spoken = signs.filter(({ step }) => step !== 'unread' && step !== '');
-  switch (spoken[spoken.length - 1]?.step) {
+  const step = spoken[spoken.length - 1]?.step;
+  switch (step) {
     case 'test first':
       return [{ kind: 'test fish water' }];
     case 'lower and wait':
     case 'raise slowly':
     case 'stop copper':
-      return [{ kind: spoken[spoken.length - 1]?.step as 'lower and wait' | 'raise slowly' | 'stop copper' }];
-    default:
+      return [{ kind: step }];
+    case 'unread':
+    case '':
+    case undefined:
       return [];
   }
 }
 
 /** Dose what is missing, change what is too much. */
-function levelTasks(treatment: Treatment, last: LastTest): readonly Task[] {
-  const { card, signs, trace } = treatment;
+function levelTasks(treatment: Treatment, last: LastTest, signs: readonly SignRow[]): readonly Task[] {
+  const { card, trace } = treatment;
   const isStopped = signs.some(({ step }) => step === 'stop copper');
   const { band, aim, volume } = card;
   if (last.high > band.high + levelTolerance) {

@@ -8,6 +8,7 @@ import { signsAfterArrival } from './signsAfterArrival.js';
  * Source: [Practice].
  */
 export const fishSignsFirst: Rule = (treatment) => {
+  if (!treatment.signs.some(({ reading }) => reading === 'sign')) return [];
   const first = signsAfterArrival(treatment).find(({ step, reading }) => step === 'test first' && reading === 'sign');
   if (first === undefined) return [];
   const { text, when, row } = first;

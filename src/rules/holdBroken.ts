@@ -21,6 +21,7 @@ export const holdBroken: Rule = (treatment, named) => {
     const { hold, isEnough } = one;
     if (hold.endedBy.kind !== 'below' || isEnough || hold === stopped) return;
     if (isStrayReading(treatment, named, hold.endedBy.index)) return;
+    if (hold.firstIndex === hold.lastIndex && isStrayReading(treatment, named, hold.firstIndex)) return;
     if (index === 0 && isCrossing(treatment, one)) return;
     found.push(broken(treatment, one, hold.endedBy.index, counted[index + 1]));
   });

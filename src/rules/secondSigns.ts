@@ -7,6 +7,7 @@ import { signsAfterArrival } from './signsAfterArrival.js';
  * Source: [Practice].
  */
 export const secondSigns: Rule = (treatment) => {
+  if (!treatment.signs.some(({ reading }) => reading === 'sign')) return [];
   const rows = signsAfterArrival(treatment);
   const again = rows.find(({ step }) => step === 'stop copper');
   if (again === undefined) return [];

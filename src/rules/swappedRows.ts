@@ -61,7 +61,10 @@ function isSwapped({ events }: Treatment, steady: SteadyLevels, { index, next, t
   return likelier >= surely && Math.abs(second - expected) < within && Math.abs(first - then) < 1.5 * within;
 }
 
-function either({ events }: Treatment, { index, next, expected, then }: Pair & { readonly expected: number }): Finding[] {
+function either(
+  { events }: Treatment,
+  { index, next, expected, then }: Pair & { readonly expected: number },
+): Finding[] {
   const dosed = dosedBeforeNextTest(events, index) || dosedBeforeNextTest(events, next);
   const finding = (at: number, other: number, of: number): Finding => ({
     severity: dosed ? 'danger' : 'warning',

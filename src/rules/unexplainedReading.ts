@@ -62,6 +62,7 @@ export const unexplainedReading: Rule = (treatment, named) => {
 function firstHeld({ events, card }: Treatment): number {
   const { low } = card.band;
   let index = 0;
-  while (index < events.count && (events.kind[index] !== eventKinds.reading || (events.amount[index] ?? NaN) < low)) index++;
+  while (index < events.count && (events.kind[index] !== eventKinds.reading || (events.amount[index] ?? NaN) < low))
+    index++;
   return index;
 }

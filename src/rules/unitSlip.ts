@@ -82,7 +82,8 @@ function nearestMeaning(written: number, expected: number, spread: number): Slip
   let least = fitsWithin;
   for (const meaning of slipMeanings(written)) {
     // Of 2.25 a tenth is 0.23 once it is rounded, and ten times that is off by what was rounded away.
-    const rounded = meaning.cause === 'point moved' && meaning.meant > written ? rounding * (meaning.meant / written) : 0;
+    const rounded =
+      meaning.cause === 'point moved' && meaning.meant > written ? rounding * (meaning.meant / written) : 0;
     const off = Math.abs(meaning.meant - expected) / Math.hypot(spread, Math.min(rounded, 10 * rounding));
     if (off < least) [nearest, least] = [meaning, off];
   }

@@ -18,9 +18,9 @@ const afterDoses = 1.5;
 /**
  * Three readings in a row that belong to another form or band: over three times the top, or under a third of the low.
  *
- * Lows count once the raise should be over: the days of the card's pace have passed since the first dose, or a day and
- * a half since a dose; without a dose in the log, where copper is read and does not rise over as long. Lows after the
- * last reading in the band are those of copper being taken out.
+ * Lows count once the raise should be over: a day and a half after a dose; or where the level has not risen over as
+ * long, from a day past the card's pace after the first dose on, in a log without doses at once. Lows after the last
+ * reading in the band are those of copper being taken out.
  *
  * Definition: the third reading of the first such row.
  */
@@ -60,7 +60,7 @@ function raisedAt(treatment: Treatment): (reading: number) => boolean {
     const when = readings.when[reading] ?? NaN;
     while ((doses[next] ?? Infinity) < when) next++;
     const since = when - (doses[next - 1] ?? NaN);
-    return when > planned || since > afterDoses - secondDays;
+    return since > afterDoses - secondDays || (when > planned && isLevelSince(treatment, reading));
   };
 }
 

@@ -1,4 +1,6 @@
 import { fishDays } from '../../src/audit/fishDays.js';
+import { holdDays } from '../../src/hold/holdDays.js';
+import { holdEnds } from '../../src/hold/holdEnds.js';
 import { treatmentFrom } from '../rules/treatmentFrom.js';
 
 const card = (more = ''): string => `volume | 200 L\nform | chelated\n${more}`;
@@ -128,5 +130,28 @@ describe('fishDays', () => {
       ok: false,
       problem: { code: 'not-a-reading', at: { row: 2 } },
     });
+  });
+
+  it('agrees with the hold functions for any arrival and any moment', () => {
+    for (let arrivalDay = 1; arrivalDay <= 36; arrivalDay += 5) {
+      for (const broken of [0, 4, 20]) {
+        for (const asOf of ['2026-03-20 20:00', '2026-04-05 21:00']) {
+          const rowsOfLog = log(36, { [arrivalDay]: 'tang | | ' }).split('\n');
+          const text = rowsOfLog.map((row, n) => (n === broken && n > 0 ? row.replace('2.25', '1.5') : row)).join('\n');
+          const treatment = treatmentFrom(text, card(), asOf);
+          const found = fishDays(treatment);
+          if (!found.ok) throw new Error(found.problem.code);
+          const terms = { ...treatment.terms, arrived: start + arrivalDay - 1 };
+          const days = holdDays(treatment.trace, terms);
+          const ends = holdEnds(treatment.trace, terms, 30);
+          const expected = { holdDays: days.ok ? days.value : null, readyOn: ends.ok ? ends.value : null };
+          const [tang] = found.value;
+          if (tang !== undefined) expect(tang.holdDays).toBeCloseTo(expected.holdDays ?? NaN, 9);
+          if (tang !== undefined && expected.readyOn === null) expect(tang.readyOn).toBeNull();
+          if (tang !== undefined && expected.readyOn !== null) expect(tang.readyOn).toBeCloseTo(expected.readyOn, 9);
+        }
+      }
+    }
+    expect.hasAssertions();
   });
 });

@@ -1,6 +1,7 @@
 import type { Course } from '../../level/filteredLevels.js';
 import type { LevelSteps } from '../../level/levelSteps.js';
 import { wandering } from '../../level/wandering.js';
+import { readingError } from './readingError.js';
 
 /** What becomes of a reading. `last`: it lies far off and no reading comes after it. */
 export const fates = { none: 0, fits: 1, stray: 2, jump: 3, last: 4 } as const;
@@ -20,9 +21,6 @@ export interface SteadyPass {
 
 /** So many standard deviations off, and a reading does not fit. */
 export const gate = 5;
-
-/** A reading written to 0.01 mg/L may be off by half of that either way. [(mg/L)²] */
-const rounding = 0.01 ** 2 / 12;
 
 interface Known {
   level: number;
@@ -69,7 +67,7 @@ export function steadyPass(passing: Passing): SteadyPass {
       continue;
     }
     const thick = steps.thickAfter[index] ?? NaN;
-    const spread = scale * Math.sqrt(thick * thick * known.variance + errorOf(steps, index));
+    const spread = scale * Math.sqrt(thick * thick * known.variance + readingError(steps, index));
     const off = (reading - thick * known.level) / spread;
     pass.predicted[index] = thick * known.level;
     pass.spread[index] = spread;
@@ -108,7 +106,7 @@ function offAt(known: Known, passing: Passing, from: number, to: number): number
   for (let index = from + 1; index <= to; index++) carry(known, passing, index);
   const { steps, scale } = passing;
   const thick = steps.thickAfter[to] ?? NaN;
-  const spread = scale * Math.sqrt(thick * thick * known.variance + errorOf(steps, to));
+  const spread = scale * Math.sqrt(thick * thick * known.variance + readingError(steps, to));
   return Math.abs((steps.read[to] ?? NaN) - thick * known.level) / spread;
 }
 
@@ -136,17 +134,13 @@ function carry(known: Known, { steps, course }: Passing, index: number): void {
 function startAt(known: Known, { steps }: Passing, index: number): void {
   const thick = steps.thickAfter[index] ?? NaN;
   known.level = (steps.read[index] ?? NaN) / thick;
-  known.variance = errorOf(steps, index) / (thick * thick);
+  known.variance = readingError(steps, index) / (thick * thick);
 }
 
 function learn(known: Known, { steps }: Passing, index: number): void {
   const thick = steps.thickAfter[index] ?? NaN;
-  const error = errorOf(steps, index);
+  const error = readingError(steps, index);
   const total = thick * thick * known.variance + error;
   known.level += ((thick * known.variance) / total) * ((steps.read[index] ?? NaN) - thick * known.level);
   known.variance = (known.variance * error) / total;
-}
-
-function errorOf({ noise }: LevelSteps, index: number): number {
-  return (noise[index] ?? NaN) + rounding;
 }

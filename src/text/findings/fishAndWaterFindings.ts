@@ -29,7 +29,7 @@ export const fishAndWaterFindings = {
   }),
   deaths: ({ count, hours, lot, of }) => ({
     finding:
-      `${fish(count)} died ${hours < 0.05 ? 'in one entry' : `within ${rounded(hours, 1)} h`}${ofLot(lot)}` +
+      `${fish(count)}${ofLot(lot)} died ${hours < 0.05 ? 'in one entry' : `within ${rounded(hours, 1)} h`}` +
       `${of === null ? '' : `, ${rounded((100 * count) / of, 1)} % of ${of}`}: test ammonia, oxygen and copper now, ` +
       `and call an aquatic veterinarian.`,
     why: 'Three deaths, or a tenth of a lot, within 24 hours point to the water or to a disease that copper does not treat.',

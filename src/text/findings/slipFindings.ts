@@ -12,9 +12,9 @@ export const slipFindings = {
   }),
   'swapped-rows': ({ written, expected, other, dosed }) => ({
     finding:
-      `${level(written)} and the next reading, ${level(other.level)} in row ${other.row}, each fit the other's place ` +
+      `${level(written)} here and ${level(other.level)} in row ${other.row} each fit the other's place ` +
       `(${level(expected)} is expected here): ${dosed ? 'copper was dosed on it, test now' : 'change them over if so'}.`,
-    why: 'Two readings far off that agree once they are changed over were entered in each other’s row.',
+    why: "Two readings far off that agree once they are changed over were entered in each other's row.",
   }),
   'swapped-systems': ({ written, expected, fits, dosed }) => ({
     finding:
@@ -39,7 +39,7 @@ export const slipFindings = {
     finding:
       `${decimals(litres, 1)} L changed takes the level from ${level(before)} to ${level(after)}` +
       `${after < low ? `, below ${level(low)}` : ''}: ${changeWords(saysMatched, shownMatched)}.`,
-    why: 'Replacement water is brought to the tank’s level first; without a word a change brought no copper.',
+    why: "Replacement water is brought to the tank's level first; without a word a change brought no copper.",
   }),
   'unexplained-reading': ({ written, expected, low, high, then, further }) => ({
     finding:
@@ -55,7 +55,7 @@ export const slipFindings = {
   }),
   'dose-untested': ({ dose, hours, after, further }) => ({
     finding: `${millilitres(dose)} dosed ${untested(hours, after)}${furtherRows(further)}: test first, then dose.`,
-    why: 'Never dose on an untested level; a plan tests before each day’s first dose.',
+    why: "Never dose on an untested level; a plan tests before each day's first dose.",
   }),
   'copper-in-top-off': ({ words, level: copper }) => ({
     finding:
@@ -106,7 +106,7 @@ function changeWords(saysMatched: boolean, shown: ByFindingCode['unmatched-chang
   if (shown !== null) {
     return `the next reading, ${level(shown.level)} in row ${shown.row}, fits matched water, so write "matched" if it was`;
   }
-  return 'bring new water to the tank’s level first, or write "matched" where it was';
+  return `bring new water to the tank's level first, or write "matched" where it was`;
 }
 
 function untested(hours: number | null, after: ByFindingCode['dose-untested']['after']): string {
@@ -121,7 +121,7 @@ function furtherRows(rows: readonly number[]): string {
 }
 
 function level(x: number): string {
-  return `${decimals(x, x < 1 ? 3 : 2)} mg/L`;
+  return `${decimals(x, x < 0.01 ? 5 : x < 1 ? 3 : 2)} mg/L`;
 }
 
 function millilitres(x: number): string {

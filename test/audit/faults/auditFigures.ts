@@ -11,6 +11,9 @@ import { writtenLog } from './writtenLog.js';
 
 export const faultKinds: readonly FaultKind[] = [...slipKinds, ...waterKinds, ...recordKinds];
 
+/** At least so many planted faults named, at most so many logs without a fault with a danger or warning. [%] */
+export const goals = { namedPercent: 98, cleanPercent: 2 };
+
 /** A log whose fault the audit did not name at its row. */
 export interface Missed {
   readonly seed: number;

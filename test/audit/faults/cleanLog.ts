@@ -94,7 +94,9 @@ function heldThroughout({ rows }: SimulatedTank, band: { low: number; high: numb
   const first = rows.findIndex(({ kind, amount }) => kind === 'reading' && amount >= band.low - 1e-9);
   const isInside = (level: number) => level >= band.low - 1e-9 && level <= band.high + 1e-9;
   const held = rows.slice(first);
-  const holds = held.every(({ kind, amount, trueLevel }) => isInside(trueLevel) && (kind !== 'reading' || isInside(amount)));
+  const holds = held.every(
+    ({ kind, amount, trueLevel }) => isInside(trueLevel) && (kind !== 'reading' || isInside(amount)),
+  );
   return first >= 0 && holds ? (rows[first]?.when ?? null) : null;
 }
 
@@ -107,7 +109,9 @@ function rowOf({ when, kind, amount, detail }: SimulatedRow, { change }: Simulat
     case 'topOff':
       return { when, topOff: amount };
     case 'change':
-      return change?.replacement === null ? { when, change: amount, note: 'matched' } : { when, change: amount, replacement: detail };
+      return change?.replacement === null
+        ? { when, change: amount, note: 'matched' }
+        : { when, change: amount, replacement: detail };
     case 'volume':
       throw new Error('no tank is simulated with a corrected volume');
   }

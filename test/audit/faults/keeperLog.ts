@@ -34,7 +34,7 @@ export interface KeeperLog {
   readonly high: number;
   /** The first reading in the band of the hold that ends the raise. [serial day] */
   readonly holdFrom: number;
-  /** The bare number of each reading, as the meter showed it, while a text or slip may stand in the cell. */
+  /** k of the loss. [1/day] */
   readonly rate: number;
 }
 
@@ -58,10 +58,7 @@ export function insertRow(log: KeeperLog, row: KeeperRow): KeeperRow {
   return row;
 }
 
-/**
- * What the later readings show of copper that came in or went out: each is moved by what is left of it, and so are
- * changes, which take their share of it too where they are unmatched.
- */
+/** Moves the readings between two times by what the loss leaves of copper that came in or went out at the first. */
 export function moveLevel(log: KeeperLog, from: number, to: number, by: number): void {
   for (const row of log.rows) {
     if (row.when <= from || row.when >= to || !isTested(row)) continue;
@@ -77,4 +74,11 @@ export function readingOf(level: number): number {
 /** mL, as a syringe measures them, that raise the level by so much. */
 export function doseFor({ treatment }: KeeperLog, rise: number): number {
   return Math.max(0.1, Math.round(((rise * treatment.volume) / treatment.strength) * 10) / 10);
+}
+
+/** Whether a number may also be a slip of the pen: two of its digits changed over, or its point moved. */
+export function isMiswritten(written: number, level: number): boolean {
+  const [a = '', b = '', c = ''] = written.toFixed(2).replace('.', '');
+  const meant = [`${b}.${a}${c}`, `${a}.${c}${b}`].map(Number).concat(written * 10, written / 10);
+  return meant.some((each) => Math.abs(each - level) < 0.25 * level);
 }

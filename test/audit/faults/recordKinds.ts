@@ -50,7 +50,10 @@ export const recordKinds: readonly FaultKind[] = [
     name: 'moved before 14 days',
     codes: ['moved-early'],
     plant: (log, random) => {
-      const row: KeeperRow = oneOf(random, heldRows(log).filter(({ when }) => between(random, 4, 12.5) > when - log.holdFrom && when - log.holdFrom > 2));
+      const row: KeeperRow = oneOf(
+        random,
+        heldRows(log).filter(({ when }) => between(random, 4, 12.5) > when - log.holdFrom && when - log.holdFrom > 2),
+      );
       row.fishOut = oneOf(random, ['2 clownfish', '1 firefish', 'all fish']);
       return [row];
     },
@@ -86,7 +89,14 @@ export const recordKinds: readonly FaultKind[] = [
     codes: ['copper-intolerant-fish'],
     plant: (log, random) => {
       const row: KeeperRow = oneOf(random, log.rows.filter(isTested).slice(0, 4));
-      row.fishIn = oneOf(random, ['bamboo shark', 'cleaner shrimp', 'lined seahorse', 'blue spotted stingray', 'hermit crabs', 'banded pipefish']);
+      row.fishIn = oneOf(random, [
+        'bamboo shark',
+        'cleaner shrimp',
+        'lined seahorse',
+        'blue spotted stingray',
+        'hermit crabs',
+        'banded pipefish',
+      ]);
       return [row];
     },
   },
@@ -110,7 +120,9 @@ export const recordKinds: readonly FaultKind[] = [
       const say = (index: number, signs: string): KeeperRow => Object.assign(held[index] as KeeperRow, { signs });
       say(at, oneOf(random, ['not eating', 'breathing heavily', 'lethargic']));
       say(at + 2, oneOf(random, ['eating again', 'recovered, eating well']));
-      return [say(at + oneOf(random, [4, 6, 10]), oneOf(random, ['lethargic', 'not eating', 'gasping at the surface']))];
+      return [
+        say(at + oneOf(random, [4, 6, 10]), oneOf(random, ['lethargic', 'not eating', 'gasping at the surface'])),
+      ];
     },
   },
   {
@@ -138,7 +150,10 @@ export const recordKinds: readonly FaultKind[] = [
     name: 'a newcomer',
     codes: ['newcomer'],
     plant: (log, random) => {
-      const row: KeeperRow = oneOf(random, heldRows(log, 3, 3).filter(({ when }) => when - log.holdFrom < 27));
+      const row: KeeperRow = oneOf(
+        random,
+        heldRows(log, 3, 3).filter(({ when }) => when - log.holdFrom < 27),
+      );
       row.fishIn = oneOf(random, ['1 firefish', '2 ocellaris clownfish', 'royal gramma']);
       return [row];
     },
@@ -159,7 +174,8 @@ export const recordKinds: readonly FaultKind[] = [
     name: 'a meter that cannot show the band',
     codes: ['meter-cannot-show'],
     plant: (log, random) => {
-      if (random.uniform() < 0.5) log.card.set('meter from', log.form === 'chelated' ? '2.2 mg/L' : `${log.low * 1.2} mg/L`);
+      if (random.uniform() < 0.5)
+        log.card.set('meter from', log.form === 'chelated' ? '2.2 mg/L' : `${log.low * 1.2} mg/L`);
       else log.card.set('meter accuracy', round(1.4 * (log.high - log.low), 3));
       return 'anywhere';
     },

@@ -1,7 +1,6 @@
 import { oneOf, round } from './cleanLog.js';
 import type { FaultKind } from './faultKind.js';
-import { heldRows, isTested, type KeeperLog, type KeeperRow, type Tested } from './keeperLog.js';
-import { isMiswritten } from './waterKinds.js';
+import { heldRows, isMiswritten, isTested, type KeeperLog, type KeeperRow, type Tested } from './keeperLog.js';
 
 /** Slips of the pen in the copper column. The water itself is as it was. */
 export const slipKinds: readonly FaultKind[] = [
@@ -81,4 +80,3 @@ function swapsOf(level: number, { aim }: KeeperLog): number[] {
   }
   return swaps;
 }
-

@@ -1,6 +1,16 @@
 import { between, oneOf, round, wholeBetween } from './cleanLog.js';
 import type { FaultKind } from './faultKind.js';
-import { doseFor, heldRows, insertRow, isTested, moveLevel, readingOf, type KeeperLog, type KeeperRow } from './keeperLog.js';
+import {
+  doseFor,
+  heldRows,
+  insertRow,
+  isMiswritten,
+  isTested,
+  moveLevel,
+  readingOf,
+  type KeeperLog,
+  type KeeperRow,
+} from './keeperLog.js';
 
 const hour = 1 / 24;
 
@@ -110,7 +120,10 @@ export const waterKinds: readonly FaultKind[] = [
     name: 'rock, sand or carbon that takes up copper',
     codes: ['absorber'],
     plant: (log, random) => {
-      const row: KeeperRow = oneOf(random, heldRows(log, 2, 8).filter(({ when }) => when - log.holdFrom < 28));
+      const row: KeeperRow = oneOf(
+        random,
+        heldRows(log, 2, 8).filter(({ when }) => when - log.holdFrom < 28),
+      );
       row.note = oneOf(random, [
         'added live rock for hiding',
         'coral sand in the corner',
@@ -235,13 +248,6 @@ function nearlyFree({ rows }: KeeperLog, from: number, to: number): boolean {
 function anyDose({ rows }: KeeperLog, random: Parameters<FaultKind['plant']>[1]) {
   const doses = rows.filter((row): row is KeeperRow & { dose: number } => row.dose !== undefined);
   return doses.length === 0 ? null : oneOf(random, doses);
-}
-
-/** Whether a number may also be a slip of the pen: two of its digits changed over, or its point moved. */
-export function isMiswritten(written: number, level: number): boolean {
-  const [a = '', b = '', c = ''] = written.toFixed(2).replace('.', '');
-  const meant = [`${b}.${a}${c}`, `${a}.${c}${b}`].map(Number).concat(written * 10, written / 10);
-  return meant.some((each) => Math.abs(each - level) < 0.25 * level);
 }
 
 /** From a time on the level falls at a further rate; doses of the log bring it up as they did. */

@@ -41,7 +41,7 @@ describe('fishAndWaterFindings', () => {
       '0.107 mg/L NH3, from 2.5 mg/L total (as NH3), 0.10 or more',
     );
     expect(said({ code: 'deaths', count: 2, hours: 12, lot: 'A', of: 18 })).toContain(
-      '2 fish died within 12 h of lot A, 11.1 % of 18',
+      '2 fish of lot A died within 12 h, 11.1 % of 18',
     );
     expect(said({ code: 'ammonia-not-judged', total: 1, missing: ['pH', 'salinity'] })).toContain(
       'without pH and salinity',
