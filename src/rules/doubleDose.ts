@@ -1,5 +1,5 @@
 import { eventKinds } from '../log/waterEvents.js';
-import { hoursPerDay, secondDays } from '../units/quantity.js';
+import { hoursPerDay, instantDays, secondDays } from '../units/quantity.js';
 import type { Finding } from './finding.js';
 import type { Rule } from './rule.js';
 import type { SlipFinding } from './slipFinding.js';
@@ -11,9 +11,13 @@ import type { Treatment } from './treatment.js';
 /** [days] */
 const closeTogether = 3 / hoursPerDay - secondDays;
 /** Doses of a plan lie so far apart, give or take the keeper's day; parts of it are equal to a syringe's step. [days] */
-const plannedApart = { least: 2 / hoursPerDay, most: 4.5 / hoursPerDay };
+const plannedApart = { least: 2.5 / hoursPerDay, most: 4.5 / hoursPerDay };
 const equalShare = 0.06;
 const syringeStep = 0.1;
+/** Four doses whose three gaps are the same to this are a plan's at any hour. [days] */
+const sameGap = 3 / (hoursPerDay * 60);
+const closestPlan = 1 / hoursPerDay;
+
 /** Two levels nearer to each other than this the next reading cannot tell apart. [standard deviations] */
 const toTell = 2;
 
@@ -21,17 +25,19 @@ const toTell = 2;
  * Two doses within 3 hours with no test between them.
  *
  * Definition: dosed or written twice is told by which of the two levels lies nearer to the next reading. Three or more
- * equal doses with two hours or more between them are a plan's parts, and not raised; nor are rows with a date alone,
- * which do not say how far apart they are.
+ * equal doses two and a half hours or more apart, or four at even times, are a plan's parts, and not raised; nor are rows
+ * with a date alone, which do not say how far apart they are.
  */
 export const doubleDose: Rule = (treatment) => {
   const { events } = treatment;
   const found: Finding[] = [];
   let previous = -1;
   for (let index = 0; index < events.count; index++) {
-    if (events.kind[index] === eventKinds.reading) previous = -1;
-    if (events.kind[index] !== eventKinds.dose) continue;
     const when = events.when[index] ?? NaN;
+    // A reading of the very moment of a dose is no test of it.
+    const isLater = !(when - (events.when[previous] ?? NaN) < instantDays);
+    if (events.kind[index] === eventKinds.reading && isLater) previous = -1;
+    if (events.kind[index] !== eventKinds.dose) continue;
     const days = when - (events.when[previous] ?? NaN);
     if (previous >= 0 && days < closeTogether && isTwo(treatment, previous, index)) {
       found.push({
@@ -55,18 +61,26 @@ function isTwo(treatment: Treatment, first: number, second: number): boolean {
   return !isPlanned(treatment, first, second) && !isDateOnly(treatment, first) && !isDateOnly(treatment, second);
 }
 
-/** One of three equal doses or more in a row with hours between them. */
+/** One of three equal doses or more in a row with hours between them, or of four at even times. */
 function isPlanned({ events }: Treatment, first: number, second: number): boolean {
   const { when, amount } = events;
-  const isPart = (from: number, to: number): boolean => {
-    const apart = (when[to] ?? NaN) - (when[from] ?? NaN);
+  const gap = (from: number, to: number): number => (when[to] ?? NaN) - (when[from] ?? NaN);
+  const isEqual = (from: number, to: number): boolean => {
     const [a, b] = [amount[from] ?? NaN, amount[to] ?? NaN];
-    const isEven = apart >= plannedApart.least - secondDays && apart <= plannedApart.most + secondDays;
-    return isEven && Math.abs(a - b) <= equalShare * Math.max(a, b) + syringeStep;
+    return Math.abs(a - b) <= equalShare * Math.max(a, b) + syringeStep;
   };
+  const isPart = (from: number, to: number): boolean =>
+    isEqual(from, to) && gap(from, to) >= plannedApart.least && gap(from, to) <= plannedApart.most;
+  const isEven = (from: number, to: number): boolean =>
+    isEqual(from, to) && Math.abs(gap(from, to) - gap(first, second)) <= sameGap;
   const before = neighbourDose(events.kind, first, -1);
   const after = neighbourDose(events.kind, second, 1);
-  return isPart(first, second) && ((before >= 0 && isPart(before, first)) || (after >= 0 && isPart(second, after)));
+  if (isPart(first, second) && (isPart(before, first) || isPart(second, after))) return true;
+  if (!isEqual(first, second) || gap(first, second) < closestPlan) return false;
+  const earlier = neighbourDose(events.kind, before, -1);
+  const later = neighbourDose(events.kind, after, 1);
+  const [atBefore, atAfter] = [isEven(before, first), isEven(second, after)];
+  return (atBefore && atAfter) || (atBefore && isEven(earlier, before)) || (atAfter && isEven(after, later));
 }
 
 /** Whether the entry of a row has no time of day. */
@@ -74,7 +88,9 @@ function isDateOnly({ log, events }: Treatment, index: number): boolean {
   return log.dateOnly[log.row.indexOf(events.row[index] ?? 0)] === 1;
 }
 
+/** -1 where there is none. */
 function neighbourDose(kind: Uint8Array, from: number, step: 1 | -1): number {
+  if (from < 0) return -1;
   for (let index = from + step; index >= 0 && index < kind.length; index += step) {
     if (kind[index] === eventKinds.dose) return index;
   }

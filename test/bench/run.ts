@@ -9,6 +9,7 @@ import { gzipSync } from 'node:zlib';
 import { standInHost } from '../host/standInHost.js';
 import { benches, holdChance, type Bench } from './benches.js';
 import { hourly, levels } from './cells.js';
+import { logBenches } from './logBenches.js';
 import { medianRatio } from './medianRatio.js';
 
 interface Line {
@@ -66,7 +67,7 @@ function sizeLine(): Line {
 
 function report(rows: number): void {
   process.stdout.write(`${rows} rows; Node ${process.version}; median of 9 runs after a warm-up\n`);
-  const measures = benches(standInHost(), rows).map((_, i) => () => apart<Line>('bench', rows, i));
+  const measures = allBenches(rows).map((_, i) => () => apart<Line>('bench', rows, i));
   for (const measure of [...measures, () => memoryLine(rows), chanceLine, sizeLine]) {
     const { what, measured, ratio, limit } = measure();
     const past = ratio <= limit ? '' : '  PAST THE LIMIT';
@@ -77,10 +78,16 @@ function report(rows: number): void {
   }
 }
 
+/** The log benches take a tenth of the rows: a shop's 100,000, a keeper's 10,000. */
+function allBenches(rows: number): Bench[] {
+  const host = standInHost();
+  return [...benches(host, rows), ...logBenches(host, Math.ceil(rows / 10))];
+}
+
 const [, , task, rows = '1000000', index = '0'] = process.argv;
 if (task === 'memory') process.stdout.write(JSON.stringify(growth(Number(rows))));
 else if (task === 'bench') {
-  const bench = benches(standInHost(), Number(rows))[Number(index)];
+  const bench = allBenches(Number(rows))[Number(index)];
   if (bench === undefined) throw new Error(`no bench ${index}`);
   process.stdout.write(JSON.stringify(benchLine(bench)));
 } else report(Number(task ?? rows));

@@ -12,6 +12,16 @@ describe('doubleDose', () => {
     expect(foundBy(doubleDose, twice('10:59'))).toEqual(['danger 10 double-dose']);
   });
 
+  it('finds a dose given once more between the parts of a plan', () => {
+    const parts = `when | Cu | dose\n 2026-03-01 08:00 | 0 | 2\n 2026-03-01 11:00 | | 2\n 2026-03-01 13:00 | | 2\n 2026-03-01 15:00 | | 2`;
+    expect(foundBy(doubleDose, parts)).toEqual(['danger 4 double-dose', 'danger 5 double-dose']);
+  });
+
+  it('takes a reading of the very moment of both doses for none between them', () => {
+    const log = `${raisedLog}  2026-03-08 08:00 | | 4\n  2026-03-08 08:00 | 2.2 | 4`;
+    expect(foundBy(doubleDose, log)).toEqual(['danger 10 double-dose']);
+  });
+
   it('says from the next reading whether it was dosed or written twice', () => {
     const both = findingsBy(doubleDose, twice('09:00', '  2026-03-09 08:00 | 2.59 |'))[0];
     expect(both).toMatchObject({ verdict: 'dosed twice', next: { row: 11, level: 2.59 }, first: { row: 9, dose: 4 } });
@@ -33,6 +43,10 @@ describe('doubleDose', () => {
     [
       'as equal parts of a plan',
       `when | Cu | dose\n 2026-03-01 08:00 | 0 | 2\n 2026-03-01 10:50 | | 2\n 2026-03-01 14:10 | | 2\n 2026-03-01 16:55 | | 2`,
+    ],
+    [
+      'as eight parts of a day at even times',
+      `when | Cu | dose\n 2026-03-01 08:00 | 0 | 2\n 2026-03-01 09:43 | | 2\n 2026-03-01 11:26 | | 2.1\n 2026-03-01 13:09 | | 2`,
     ],
     ['with a date alone', `${raisedLog}  2026-03-08 | 2.2 | 1\n  2026-03-08 | | 1`],
   ])('leaves doses alone %s', (_, log) => {

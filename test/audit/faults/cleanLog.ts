@@ -38,6 +38,7 @@ export function cleanLog(seed: number): KeeperLog | null {
   if (holdFrom === null) return null;
   const rows = tank.value.rows.map((row) => rowOf(row, treatment));
   const log = { form: treatment.form, treatment, aim, low: band.low, high: band.high, holdFrom };
+  if (random.uniform() < 0.4) joinRows(rows);
   addRest(rows, holdFrom, random);
   return { ...log, rows, card: cardOf(treatment, random), rate: -Math.log1p(-treatment.lossPerDay) };
 }
@@ -77,7 +78,7 @@ function treatmentFor(seed: number, random: SeededNumbers): SimulatedTreatment {
     strength: copperMgPerMl(oneOf(random, strengths)),
     form,
     raisingDays: days(raisingDays),
-    testsADay: { raising: 2, holding: form === 'sulfate' ? 2 : wholeBetween(random, 1, 2) },
+    testsADay: { raising: wholeBetween(random, 1, 2), holding: form === 'sulfate' ? 2 : wholeBetween(random, 1, 2) },
     testJitter: hours(between(random, 0.1, 1)),
     meter: { accuracy: copperMgPerLitre(oneOf(random, accuracies)), percent: fraction(0) },
     lossPerDay: fraction(between(random, 0, loss)),
@@ -117,6 +118,17 @@ function rowOf({ when, kind, amount, detail }: SimulatedRow, { change }: Simulat
   }
 }
 
+/** A dose soon after its test stands in the test's row, as many keepers write it. */
+function joinRows(rows: KeeperRow[]): void {
+  for (let index = 0; index + 1 < rows.length; index++) {
+    const [test, dose] = [rows[index], rows[index + 1]];
+    if (test?.copper === undefined || test.dose !== undefined || dose?.dose === undefined) continue;
+    if (dose.copper !== undefined || dose.when - test.when > 1.6 / 24) continue;
+    test.dose = dose.dose;
+    rows.splice(index + 1, 1);
+  }
+}
+
 /** Fish, signs and the other tests of the water, none of them amiss. */
 function addRest(rows: KeeperRow[], holdFrom: number, random: SeededNumbers): void {
   const first = rows[0];
@@ -140,7 +152,7 @@ function cardOf(treatment: SimulatedTreatment, random: SeededNumbers): Map<strin
     ['volume', `${treatment.volume} L`],
     ['form', treatment.form],
     ['strength', `${treatment.strength} mg/mL`],
-    ['meter accuracy', treatment.meter.accuracy],
+    ...(random.uniform() < 0.7 ? [['meter accuracy', treatment.meter.accuracy] as const] : []),
     ['fish', oneOf(random, fish)],
     ['temperature', 25],
     ['pH', 8.1],

@@ -46,8 +46,9 @@ export const waterKinds: readonly FaultKind[] = [
     codes: ['double-dose'],
     plant: (log, random) => {
       const row = anyDose(log, random);
-      if (row === null) return null;
-      const again = insertRow(log, { when: row.when + oneOf(random, [0, 0.25, 0.5, 1, 1.5]) * hour, dose: row.dose });
+      const later = oneOf(random, [0, 0.25, 0.5, 1, 1.5, 2]) * hour;
+      if (row === null || isTestedBetween(log, row.when, row.when + later)) return null;
+      const again = insertRow(log, { when: row.when + later, dose: row.dose });
       moveLevel(log, again.when, Infinity, (row.dose * log.treatment.strength) / log.treatment.volume);
       return [row, again];
     },
@@ -57,8 +58,9 @@ export const waterKinds: readonly FaultKind[] = [
     codes: ['double-dose'],
     plant: (log, random) => {
       const row = anyDose(log, random);
-      if (row === null) return null;
-      return [row, insertRow(log, { when: row.when + oneOf(random, [0, 0, 0.1, 0.5]) * hour, dose: row.dose })];
+      const later = oneOf(random, [0, 0, 0.1, 0.5]) * hour;
+      if (row === null || isTestedBetween(log, row.when, row.when + later)) return null;
+      return [row, insertRow(log, { when: row.when + later, dose: row.dose })];
     },
   },
   {
@@ -243,6 +245,10 @@ function unfinishedRows(log: KeeperLog) {
 /** No row but the planted ones lies between two times. */
 function nearlyFree({ rows }: KeeperLog, from: number, to: number): boolean {
   return rows.filter(({ when }) => when > from && when < to).length <= 1;
+}
+
+function isTestedBetween({ rows }: KeeperLog, from: number, to: number): boolean {
+  return rows.some(({ copper, when }) => copper !== undefined && when > from && when <= to);
 }
 
 function anyDose({ rows }: KeeperLog, random: Parameters<FaultKind['plant']>[1]) {
