@@ -34,7 +34,7 @@ export function logOfOneSystem(log: LogRange, card: Card, needs: readonly Column
   const names = new Map(
     (read.value.texts.system ?? []).filter((name) => name !== '').map((name) => [systemKey(name), name]),
   );
-  return names.size > 1 ? refuse({ code: 'several-systems', systems: [...names.values()].map(shown) }) : read;
+  return names.size > 1 ? refuse({ code: 'several-systems', systems: [...names.values()].map(bareName) }) : read;
 }
 
 /** One card a row, below a heading row of card names, the system's name among them. */
@@ -57,4 +57,9 @@ export function systemCards({ range, cellOf }: CardRange): Result<readonly Syste
 
 function nameOf(cell: Cell): CardName | null {
   return typeof cell === 'string' && !isBlank(cell) ? (cardWordsFor(cell)?.name ?? null) : null;
+}
+
+/** A name cut as messages cut it, without the quotes that the sentence puts around it. */
+function bareName(name: string): string {
+  return shown(name).slice(1, -1);
 }

@@ -14,6 +14,8 @@ import type { Treatment } from './treatment.js';
 /** So near to what was expected a corrected reading lies. [standard deviations] */
 const fitsWithin = 3.5;
 
+/** Ten times as much is told from a level by more than a meter may be off: the spread is taken as no less than this of it. */
+const tellingShare = 0.03;
 /** Standard deviation of what is rounded away of a reading written to 0.01. [mg/L] */
 const rounding = 0.01 / Math.sqrt(12);
 
@@ -84,7 +86,8 @@ function nearestMeaning(written: number, expected: number, spread: number): Slip
     // Of 2.25 a tenth is 0.23 once it is rounded, and ten times that is off by what was rounded away.
     const rounded =
       meaning.cause === 'point moved' && meaning.meant > written ? rounding * (meaning.meant / written) : 0;
-    const off = Math.abs(meaning.meant - expected) / Math.hypot(spread, Math.min(rounded, 10 * rounding));
+    const allowed = meaning.cause === 'digits swapped' ? spread : Math.max(spread, tellingShare * expected);
+    const off = Math.abs(meaning.meant - expected) / Math.hypot(allowed, Math.min(rounded, 10 * rounding));
     if (off < least) [nearest, least] = [meaning, off];
   }
   return nearest;

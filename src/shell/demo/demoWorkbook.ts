@@ -6,6 +6,16 @@ import { dosing } from './dosing.js';
 import { fishList } from './fishList.js';
 import { keeperLog } from './keeperLog.js';
 import { loss } from './loss.js';
+import { pastAudit } from './past/pastAudit.js';
+import { pastCard } from './past/pastCard.js';
+import { pastFish } from './past/pastFish.js';
+import { pastLevels } from './past/pastLevels.js';
+import { pastLog } from './past/pastLog.js';
+import { pastSteps } from './past/pastSteps.js';
+import { oneSystem } from './shop/oneSystem.js';
+import { shopLog } from './shop/shopLog.js';
+import { shopNow } from './shop/shopNow.js';
+import { systemRows } from './shop/systemRows.js';
 import type { SheetPlan } from './sheetPlan.js';
 import { signNotes } from './signNotes.js';
 import { solutions } from './solutions.js';
@@ -17,6 +27,16 @@ import { waterQuality } from './waterQuality.js';
 export const demoWorkbook: readonly SheetPlan[] = [
   keeperLog,
   dayByDay,
+  pastLog,
+  pastCard,
+  pastAudit,
+  pastLevels,
+  pastSteps,
+  pastFish,
+  shopNow,
+  shopLog,
+  oneSystem,
+  systemRows,
   dosing,
   solutions,
   waterChange,

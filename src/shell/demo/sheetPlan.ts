@@ -41,6 +41,7 @@ export type Look =
 
 export type NumberFormat =
   | 'yyyy-mm-dd hh:mm'
+  | 'yyyy-mm-dd'
   | '0'
   | '0.0'
   | '0.00'

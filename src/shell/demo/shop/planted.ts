@@ -26,7 +26,8 @@ export function changedReadings(
 ): void {
   for (const row of rows) {
     const isIn = row.when > serialOf(from) && row.when < serialOf(to);
-    if (isIn && typeof row.copper === 'number') row.copper = Number(Math.max(0, level(row.copper, row.when)).toFixed(2));
+    if (isIn && typeof row.copper === 'number')
+      row.copper = Number(Math.max(0, level(row.copper, row.when)).toFixed(2));
   }
 }
 

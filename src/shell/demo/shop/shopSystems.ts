@@ -33,7 +33,11 @@ export const shopSystems: readonly ShopSystem[] = [
     story: 'On 1 May a change without copper in the new water took the level below the band: back to day one.',
     plant: (rows, { volume, strength }) => {
       addedRow(rows, '2026-05-01 10:30', 'TM', { change: 120, note: 'copper for the new water forgotten' });
-      changedReadings(rows, { from: '2026-05-01 10:30', to: '2026-05-02 06:00' }, (level) => level * (1 - 120 / volume));
+      changedReadings(
+        rows,
+        { from: '2026-05-01 10:30', to: '2026-05-02 06:00' },
+        (level) => level * (1 - 120 / volume),
+      );
       leftOut(rows, { from: '2026-05-01 10:30', to: '2026-05-02 12:00' }, ({ dose }) => dose !== undefined);
       const next = testFrom(rows, '2026-05-02 06:00');
       next.copper = Number((Number(next.copper) * (1 - 120 / volume)).toFixed(2));
@@ -92,11 +96,19 @@ export const shopSystems: readonly ShopSystem[] = [
     fish: '6 lawnmower blenny, 10 firefish',
     story: 'Since 16 May a bag of carbon in the filter takes copper out: below the band this morning.',
     plant: (rows) => {
-      leftOut(rows, { from: carbonAt, to: '2026-05-19 00:00' }, ({ dose, copper }) => dose !== undefined && copper === undefined);
+      leftOut(
+        rows,
+        { from: carbonAt, to: '2026-05-19 00:00' },
+        ({ dose, copper }) => dose !== undefined && copper === undefined,
+      );
       for (const row of rows) if (row.when > serialOf(carbonAt)) delete row.dose;
       addedRow(rows, carbonAt, 'JK', { note: 'carbon bag in the filter, water was yellow' });
       const days = (when: number): number => when - serialOf(carbonAt);
-      changedReadings(rows, { from: carbonAt, to: '2026-05-19 00:00' }, (level, when) => level * Math.exp(-carbonRate * days(when)));
+      changedReadings(
+        rows,
+        { from: carbonAt, to: '2026-05-19 00:00' },
+        (level, when) => level * Math.exp(-carbonRate * days(when)),
+      );
     },
   },
   {
@@ -134,7 +146,8 @@ export const shopSystems: readonly ShopSystem[] = [
     story: 'Three chromis died on 10 May; since 17 May the angelfish do not eat.',
     plant: (rows) => {
       addedRow(rows, '2026-05-10 18:30', 'JK', { dead: 3, note: '3 blue chromis' });
-      for (const row of rows) if (row.when > serialOf('2026-05-17 12:00') && row.eating !== undefined) row.eating = 'angelfish not eating';
+      for (const row of rows)
+        if (row.when > serialOf('2026-05-17 12:00') && row.eating !== undefined) row.eating = 'angelfish not eating';
     },
   },
   {

@@ -1,0 +1,48 @@
+import type { SheetPlan } from '../sheetPlan.js';
+import { shopCards } from './shopNow.js';
+import { systemRowsRange } from './systemRows.js';
+
+const cardNames = 7;
+const firstCard = 4;
+const lastCard = firstCard + cardNames - 2;
+const audit = lastCard + 3;
+const auditEnd = audit + 60;
+
+/** One system of the shop, chosen in a cell, audited. */
+export const oneSystem: SheetPlan = {
+  name: 'One system',
+  widths: [116, 132, 46, 560, 376, 160],
+  rows: auditEnd + 20,
+  frozenRows: 1,
+  blocks: [
+    { at: 'A1', cells: [['One system of the shop, audited: write its name into the blue cell']] },
+    { at: 'A3', cells: [['System', 'C3']] },
+    { at: 'D3', cells: [['A1 to C4; its rows stand on the sheet System rows, its card comes from the sheet Shop']] },
+    {
+      at: `A${firstCard}`,
+      cells: Array.from({ length: cardNames - 1 }, (_, at) => [
+        `=INDEX(${shopCards.headings},1,${at + 2})`,
+        `=INDEX(${shopCards.rows},MATCH(B3,${shopCards.systems},0),${at + 2})`,
+      ]),
+    },
+    { at: `A${audit - 1}`, cells: [['The audit of its rows']] },
+    { at: `A${audit}`, cells: [[`=QT.AUDIT(${systemRowsRange},A3:B${lastCard},Shop!B3)`]] },
+  ],
+  looks: [
+    { range: 'A1:F1', look: 'title' },
+    { range: `A3:A${lastCard}`, look: 'label' },
+    { range: 'B3', look: 'input' },
+    { range: 'D3', look: 'note' },
+    { range: `B${firstCard}:B${lastCard}`, look: 'answer' },
+    { range: `A${audit - 1}:F${audit - 1}`, look: 'section' },
+    { range: `A${audit}:B${audit}`, look: 'heading' },
+    { range: `C${audit}`, look: 'numberHeading' },
+    { range: `D${audit}:F${audit}`, look: 'heading' },
+    { range: `A${audit + 1}:F${auditEnd}`, look: 'wrapped' },
+  ],
+  formats: [
+    { range: `B${audit + 1}:B${auditEnd}`, format: 'yyyy-mm-dd hh:mm' },
+    { range: `C${audit + 1}:C${auditEnd}`, format: '0' },
+  ],
+  merged: [],
+};
