@@ -49,7 +49,7 @@ describe.each([
   ['DEVELOPERS.md', developers],
 ])('%s', (_, text) => {
   it('names only scripts and files that there are', () => {
-    const run = [...text.matchAll(/npm run ([a-z]+)/g)].map((match) => match[1] ?? '');
+    const run = [...text.matchAll(/npm run ([a-z-]+)/g)].map((match) => match[1] ?? '');
     expect(run.length).toBeGreaterThan(0);
     expect(run.filter((script) => !(script in scripts))).toEqual([]);
     const paths = quoted(text).filter((word) => /^(src|functions|test|\.ci)\/[\w./-]+$/.test(word));

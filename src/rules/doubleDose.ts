@@ -58,7 +58,14 @@ export const doubleDose: Rule = (treatment) => {
 };
 
 function isTwo(treatment: Treatment, first: number, second: number): boolean {
-  return !isPlanned(treatment, first, second) && !isDateOnly(treatment, first) && !isDateOnly(treatment, second);
+  if (isPlanned(treatment, first, second) || isUnreadBetween(treatment, first, second)) return false;
+  return !isDateOnly(treatment, first) && !isDateOnly(treatment, second);
+}
+
+/** A test between the two that cannot be read was a test all the same. */
+function isUnreadBetween({ log, events }: Treatment, first: number, second: number): boolean {
+  const [from, to] = [events.when[first] ?? NaN, events.when[second] ?? NaN];
+  return log.faults.some(({ kind, when }) => kind === 'copper' && when - from >= instantDays && when <= to);
 }
 
 /** One of three equal doses or more in a row with hours between them, or of four at even times. */

@@ -39,6 +39,10 @@ describe('doubleDose', () => {
   it.each([
     ['three hours apart', twice('11:00')],
     ['with a test between', `${raisedLog}  2026-03-08 08:00 | 2.2 | 1\n  2026-03-08 09:00 | 2.24 | 1`],
+    [
+      'with a test between that cannot be read',
+      `${raisedLog}  2026-03-08 08:00 | 2.2 | 1\n  2026-03-08 09:00 | LOW | 1`,
+    ],
     ['one dose a day', raisedLog],
     [
       'as equal parts of a plan',

@@ -34,7 +34,7 @@ export function openSheet({ container, bundle, refusals, workbook }: SheetParts)
     toolbar: true,
     ribbonType: 'simple',
     contextMenu: true,
-    sheets: { disableForceStringAlert: true },
+    sheets: { disableForceStringAlert: true, disableForceStringMark: true },
     footer: { statisticBar: true, menus: false },
     formula: {
       function: formulaExecutors(bundle, refusals),

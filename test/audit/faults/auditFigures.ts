@@ -1,7 +1,7 @@
 import { seededNumbers } from '../../../src/level/seededNumbers.js';
 import type { Finding } from '../../../src/rules/finding.js';
 import { auditOf } from './auditOf.js';
-import { nextCleanLog } from './cleanLog.js';
+import { nextFaultlessLog } from './faultlessLog.js';
 import type { FaultKind } from './faultKind.js';
 import type { KeeperLog, KeeperRow } from './keeperLog.js';
 import { recordKinds } from './recordKinds.js';
@@ -12,7 +12,7 @@ import { writtenLog } from './writtenLog.js';
 export const faultKinds: readonly FaultKind[] = [...slipKinds, ...waterKinds, ...recordKinds];
 
 /** At least so many planted faults named, at most so many logs without a fault with a danger or warning. [%] */
-export const goals = { namedPercent: 98, cleanPercent: 2 };
+export const goals = { namedPercent: 98, falsePercent: 2 };
 
 /** A log whose fault the audit did not name at its row. */
 export interface Missed {
@@ -54,28 +54,28 @@ interface Planted {
 /** The first log from a seed on that has a place for the fault, with the fault in it. */
 export function plantedLog(kind: FaultKind, from: number): Planted {
   for (let seed = from; seed < from + 2000 * 17; seed += 17) {
-    const { log } = nextCleanLog(seed);
+    const { log } = nextFaultlessLog(seed);
     const at = kind.plant(log, seededNumbers(seed + 2));
     if (at !== null) return { log, at, seed };
   }
   throw new Error(`no log has a place for ${kind.name}`);
 }
 
-export interface CleanFigures {
+export interface FaultlessFigures {
   readonly logs: number;
   /** Logs with a danger or a warning. */
   readonly raised: number;
   readonly byCode: ReadonlyMap<string, number>;
-  /** Simulated tanks that left their band, and so were no clean logs. */
+  /** Simulated tanks that left their band, and so were no logs without a fault. */
   readonly leftBand: number;
 }
 
 /** Logs without a fault, and what the audit says of them all the same. */
-export function cleanFigures(logs: number, firstSeed: number): CleanFigures {
+export function faultlessFigures(logs: number, firstSeed: number): FaultlessFigures {
   const byCode = new Map<string, number>();
   let [raised, leftBand] = [0, 0];
   for (let index = 0; index < logs; index++) {
-    const { log, left } = nextCleanLog(firstSeed + index);
+    const { log, left } = nextFaultlessLog(firstSeed + index);
     leftBand += left;
     const grave = auditOf(writtenLog(log, seededNumbers(firstSeed + index))).filter(
       ({ severity }) => severity === 'danger' || severity === 'warning',

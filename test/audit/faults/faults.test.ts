@@ -1,8 +1,8 @@
-import { cleanFigures, faultKinds, figuresOf, plantedLog } from './auditFigures.js';
+import { faultlessFigures, faultKinds, figuresOf, plantedLog } from './auditFigures.js';
 
 // The whole of it is `npm run audit-figures`.
 const logsAKind = 5;
-const cleanLogs = 40;
+const faultlessLogs = 40;
 
 describe('the audit of logs with a planted fault', () => {
   it('is of twenty kinds and more, each with a name of its own', () => {
@@ -32,8 +32,8 @@ describe('the audit of logs with a planted fault', () => {
 
 describe('the audit of logs without a fault', () => {
   it('has no danger or warning', () => {
-    const { logs, raised, byCode } = cleanFigures(cleanLogs, 1);
-    expect(logs).toBe(cleanLogs);
+    const { logs, raised, byCode } = faultlessFigures(faultlessLogs, 1);
+    expect(logs).toBe(faultlessLogs);
     expect([...byCode]).toEqual([]);
     expect(raised).toBe(0);
   });

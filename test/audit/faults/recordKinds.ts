@@ -1,4 +1,4 @@
-import { between, oneOf, round, wholeBetween } from './cleanLog.js';
+import { between, oneOf, round, wholeBetween } from './faultlessLog.js';
 import type { FaultKind } from './faultKind.js';
 import { heldRows, insertRow, isTested, readingOf, type KeeperLog, type KeeperRow } from './keeperLog.js';
 

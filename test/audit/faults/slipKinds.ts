@@ -1,4 +1,4 @@
-import { oneOf, round } from './cleanLog.js';
+import { oneOf, round } from './faultlessLog.js';
 import type { FaultKind } from './faultKind.js';
 import { heldRows, isMiswritten, isTested, type KeeperLog, type KeeperRow, type Tested } from './keeperLog.js';
 

@@ -1,4 +1,4 @@
-import { between, oneOf, round, wholeBetween } from './cleanLog.js';
+import { between, oneOf, round, wholeBetween } from './faultlessLog.js';
 import type { FaultKind } from './faultKind.js';
 import {
   doseFor,

@@ -1,6 +1,6 @@
 import type { SeededNumbers } from '../../../src/level/seededNumbers.js';
 import { isoFromSerial } from '../../../src/units/time/isoFromSerial.js';
-import { oneOf, round } from './cleanLog.js';
+import { oneOf, round } from './faultlessLog.js';
 import type { KeeperLog, KeeperRow } from './keeperLog.js';
 
 type Cell = string | number | null;

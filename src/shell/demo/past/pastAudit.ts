@@ -3,7 +3,7 @@ import { pastCardRange } from './pastCard.js';
 import { pastLogRange } from './pastLog.js';
 
 const first = 4;
-const last = first + 60;
+const last = first + 32;
 
 /** The past treatment recomputed from its rows. */
 export const pastAudit: SheetPlan = {

@@ -25,7 +25,7 @@ export const pastCardRange = `'Past card'!A${first}:B${last}`;
 /** The card of the past treatment, and how the card and the log's headings are understood. */
 export const pastCard: SheetPlan = {
   name: 'Past card',
-  widths: [136, 136, 22, 136, 136, 64, 136, 22, 120, 120, 64],
+  widths: [140, 150, 40, 140, 150, 70, 150, 40, 140, 140, 70],
   rows: 60,
   frozenRows: 1,
   blocks: [
@@ -40,12 +40,10 @@ export const pastCard: SheetPlan = {
     { at: 'I3', cells: [['How the headings of the sheet Past log are']] },
     { at: `I${first}`, cells: [[`=QT.HEADINGS(${pastLogRange})`]] },
     {
-      at: `A${last + 2}`,
+      at: `A${last + 3}`,
       cells: [
-        ['What is unknown is left out of every answer.'],
-        ['Gallons are US gallons unless the card says imperial;'],
-        ['temperatures in °F and specific gravity are turned'],
-        ['into °C and g/kg.'],
+        ['What is unknown is left out of every answer. Gallons are US gallons unless the card says imperial;'],
+        ['degrees Fahrenheit and specific gravity are turned into °C and g/kg.'],
       ],
     },
   ],
@@ -56,12 +54,12 @@ export const pastCard: SheetPlan = {
     { range: 'I3:K3', look: 'section' },
     { range: `A${first}:A${last}`, look: 'label' },
     { range: `B${first}:B${last}`, look: 'input' },
-    { range: `A${last + 2}:A${last + 5}`, look: 'note' },
+    { range: `A${last + 3}:A${last + 4}`, look: 'note' },
     { range: `D${first}:G${first}`, look: 'heading' },
     { range: `D${first + 1}:G${last + 1}`, look: 'log' },
     { range: `I${first}:K${first}`, look: 'heading' },
     { range: `I${first + 1}:K${headingsLast}`, look: 'log' },
   ],
-  formats: [{ range: `E${first + 1}:E${last + 1}`, format: '#,##0.0####' }],
+  formats: [],
   merged: [],
 };

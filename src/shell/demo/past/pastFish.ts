@@ -3,14 +3,14 @@ import { pastCardRange } from './pastCard.js';
 import { pastLogRange } from './pastLog.js';
 
 const days = 4;
-const daysLast = days + 12;
+const daysLast = days + 8;
 const deaths = daysLast + 3;
-const deathsLast = deaths + 8;
+const deathsLast = deaths + 2;
 
 /** Each fish of the past treatment with its own days, and the deaths beside the published yardstick. */
 export const pastFish: SheetPlan = {
   name: 'Past fish',
-  widths: [300, 136, 130, 136, 90, 110, 90, 140],
+  widths: [440, 136, 130, 136, 90, 110, 90, 140],
   rows: 60,
   frozenRows: 1,
   blocks: [

@@ -8,7 +8,7 @@ const last = first + 130;
 /** The level of the past treatment by mass balance, beside each reading. */
 export const pastLevels: SheetPlan = {
   name: 'Past levels',
-  widths: [140, 90, 90, 90, 90, 90, 22, 250, 90, 300],
+  widths: [140, 90, 90, 90, 90, 90, 22, 250, 90, 60],
   rows: last + 20,
   frozenRows: first,
   blocks: [
@@ -28,6 +28,15 @@ export const pastLevels: SheetPlan = {
         ['Reading most below', `=MIN(F${first + 1}:F${last})`, 'mg/L'],
       ],
     },
+    {
+      at: `H${first + 6}`,
+      cells: [
+        ['Two rows at one time are before and after a dose or a water change.'],
+        ['Expected is what the whole log leads to, Off by the reading less that.'],
+        ['Both doses of the evening of 7 January are in the water, and the'],
+        ['change of 13 January takes the level below 1.95 mg/L.'],
+      ],
+    },
   ],
   looks: [
     { range: 'A1:J1', look: 'title' },
@@ -39,6 +48,7 @@ export const pastLevels: SheetPlan = {
     { range: `H${first + 1}:H${first + 4}`, look: 'label' },
     { range: `I${first + 1}:I${first + 4}`, look: 'answer' },
     { range: `J${first + 1}:J${first + 4}`, look: 'unit' },
+    { range: `H${first + 6}:H${first + 9}`, look: 'note' },
   ],
   formats: [
     { range: `A${first + 1}:A${last}`, format: 'yyyy-mm-dd hh:mm' },

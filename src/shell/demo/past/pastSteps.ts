@@ -4,12 +4,12 @@ import { pastCardRange } from './pastCard.js';
 import { pastLogRange } from './pastLog.js';
 
 const headings = 6;
-const last = headings + 20;
+const last = headings + 9;
 
 /** What was to be done on the morning on which the keeper took the copper out, and which gates were met. */
 export const pastSteps: SheetPlan = {
   name: 'Past steps',
-  widths: [150, 72, 84, 132, 300, 16, 144, 76, 132, 384],
+  widths: [120, 66, 74, 128, 278, 16, 136, 60, 128, 374],
   rows: 60,
   frozenRows: 1,
   blocks: [
@@ -47,7 +47,7 @@ export const pastSteps: SheetPlan = {
   ],
   formats: [
     { range: 'D3', format: 'yyyy-mm-dd hh:mm' },
-    { range: `B${headings + 1}:B${last}`, format: '#,##0.0####' },
+    { range: `B${headings + 1}:B${last}`, format: '0.0' },
     { range: `D${headings + 1}:D${last}`, format: 'yyyy-mm-dd hh:mm' },
     { range: `I${headings + 1}:I${last}`, format: 'yyyy-mm-dd hh:mm' },
   ],

@@ -6,7 +6,7 @@ const cardNames = 7;
 const firstCard = 4;
 const lastCard = firstCard + cardNames - 2;
 const audit = lastCard + 3;
-const auditEnd = audit + 60;
+const auditEnd = audit + 30;
 
 /** One system of the shop, chosen in a cell, audited. */
 export const oneSystem: SheetPlan = {

@@ -3,20 +3,20 @@ import type { ShopRow } from './shopRow.js';
 import { shopRows } from './shopRows.js';
 
 const columns: readonly (readonly [heading: string, width: number, cell: (row: ShopRow) => PlanCell | undefined])[] = [
-  ['System', 64, ({ system }) => system],
-  ['Date and time', 132, ({ when }) => when],
-  ['Cu ppm', 70, ({ copper }) => copper],
-  ['Dose mL', 72, ({ dose }) => dose],
-  ['WC L', 64, ({ change }) => change],
-  ['Top-off L', 74, ({ topOff }) => topOff],
-  ['Salinity', 72, ({ salinity }) => salinity],
-  ['Temp C', 70, ({ temperature }) => temperature],
-  ['Fish in', 240, ({ fishIn }) => fishIn],
-  ['Fish out', 144, ({ fishOut }) => fishOut],
-  ['Dead', 56, ({ dead }) => dead],
-  ['Eating?', 144, ({ eating }) => eating],
-  ['Notes', 250, ({ note }) => note],
-  ['Initials', 60, ({ by }) => by],
+  ['System', 60, ({ system }) => system],
+  ['Date and time', 126, ({ when }) => when],
+  ['Cu ppm', 64, ({ copper }) => copper],
+  ['Dose mL', 66, ({ dose }) => dose],
+  ['WC L', 54, ({ change }) => change],
+  ['Top-off L', 68, ({ topOff }) => topOff],
+  ['Salinity', 66, ({ salinity }) => salinity],
+  ['Temp C', 62, ({ temperature }) => temperature],
+  ['Fish in', 256, ({ fishIn }) => fishIn],
+  ['Fish out', 136, ({ fishOut }) => fishOut],
+  ['Dead', 48, ({ dead }) => dead],
+  ['Eating?', 130, ({ eating }) => eating],
+  ['Notes', 206, ({ note }) => note],
+  ['Initials', 54, ({ by }) => by],
 ];
 
 /** The last row the answers look at: room for the weeks to come. */

@@ -28,7 +28,7 @@ export const shopNow: SheetPlan = {
     { at: 'A3', cells: [['As of', shopMoment, 'the moment to look at; in use write =NOW() here']] },
     { at: 'A5', cells: [[`How each system stands: one formula, in A${headings}, over the sheet Shop log`]] },
     { at: `A${headings}`, cells: [[`=QT.SYSTEMS(${shopLogRange},I${headings}:O${lastCard},B3)`]] },
-    { at: 'I5', cells: [['A card for each system']] },
+    { at: 'I5', cells: [['Cards']] },
     {
       at: `I${headings}`,
       cells: [

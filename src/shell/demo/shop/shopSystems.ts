@@ -148,6 +148,8 @@ export const shopSystems: readonly ShopSystem[] = [
       addedRow(rows, '2026-05-10 18:30', 'JK', { dead: 3, note: '3 blue chromis' });
       for (const row of rows)
         if (row.when > serialOf('2026-05-17 12:00') && row.eating !== undefined) row.eating = 'angelfish not eating';
+      leftOut(rows, { from: '2026-05-17 22:00', to: '2026-05-19 00:00' }, ({ copper }) => copper === undefined);
+      for (const row of rows) if (row.when > serialOf('2026-05-17 22:00')) delete row.dose;
     },
   },
   {
@@ -157,7 +159,7 @@ export const shopSystems: readonly ShopSystem[] = [
     start: '2026-04-25 08:25',
     testsADay: 2,
     changeEveryDays: 7,
-    fish: '7 leopard wrasse',
+    fish: '7 bicolor blenny',
     story: 'On 11 May somebody wrote LOW instead of a number: nobody knows whether that day broke the hold.',
     plant: (rows) => {
       testFrom(rows, '2026-05-11 12:00').copper = 'LOW';

@@ -18,7 +18,7 @@ export const systemRows: SheetPlan = {
       at: 'A1',
       cells: [
         [
-          `=FILTER(IF(${shopLogRange}="","",${shopLogRange}),` +
+          `=FILTER(IF(ISBLANK(${shopLogRange}),"",${shopLogRange}),` +
             `(${shopLogSystems}='One system'!B3)+(${shopLogSystems}="System"))`,
         ],
       ],

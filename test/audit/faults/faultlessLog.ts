@@ -28,7 +28,7 @@ const well = ['eating well', 'all eating', 'active, eating', 'ate flakes', 'good
 /**
  * A log without a fault from a simulated tank, or null where the tank itself left the band: then there is a fault in it.
  */
-export function cleanLog(seed: number): KeeperLog | null {
+export function faultlessLog(seed: number): KeeperLog | null {
   const random = seededNumbers(seed);
   const treatment = treatmentFor(seed, random);
   const tank = simulateTank(treatment);
@@ -43,10 +43,10 @@ export function cleanLog(seed: number): KeeperLog | null {
   return { ...log, rows, card: cardOf(treatment, random), rate: -Math.log1p(-treatment.lossPerDay) };
 }
 
-/** The next clean log from a seed on. */
-export function nextCleanLog(seed: number): { readonly log: KeeperLog; readonly left: number } {
+/** The next log without a fault from a seed on. */
+export function nextFaultlessLog(seed: number): { readonly log: KeeperLog; readonly left: number } {
   for (let left = 0; left < 1000; left++) {
-    const log = cleanLog(seed + left * 7919);
+    const log = faultlessLog(seed + left * 7919);
     if (log !== null) return { log, left };
   }
   throw new Error('no tank keeps its band');
