@@ -15,9 +15,16 @@ export interface RawRow {
   readonly row: number;
 }
 
-/** Reads the rows that need patience, and keeps what a time and a level alone do not say. */
+/** What a time and a level alone do not say. */
+export interface RowMarks {
+  readonly odd: Map<number, Level>;
+  readonly zeroRows: number[];
+  hasBlanks: boolean;
+}
+
+/** Reads the rows that need patience. */
 export class RowReader {
-  readonly marks = { odd: new Map<number, Level>(), zeroRows: [] as number[], hasBlanks: false };
+  readonly marks: RowMarks = { odd: new Map(), zeroRows: [], hasBlanks: false };
 
   constructor(
     private readonly sink: ReadingSink,

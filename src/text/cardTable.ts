@@ -20,53 +20,33 @@ export function cardTable(entries: readonly CardEntry[], card: Card): Table {
 }
 
 function valueOf(name: CardName, card: Card, written: string): ValueAndUnit {
-  switch (name) {
-    case 'volume':
-      return [card.volume, 'L'];
-    case 'band':
-      return [bandText(card), 'mg/L'];
-    case 'strength':
-      return [card.strength ?? '', 'mg/mL'];
-    case 'aim':
-      return [card.aim, 'mg/L'];
-    case 'meter accuracy':
-      return [card.meterAccuracy ?? '', 'mg/L'];
-    case 'meter percent':
-      return [card.meterPercent * 100, '%'];
-    case 'meter from':
-      return [card.meterFrom ?? '', 'mg/L'];
-    case 'days':
-      return [card.days, 'days'];
-    case 'longest gap':
-      return card.longestGap === Infinity ? ['none', ''] : [card.longestGap * 24, 'h'];
-    case 'pace':
-      return typeof card.pace === 'number' ? [card.pace, 'days'] : [card.pace, ''];
-    case 'start':
-      return [card.start ?? '', ''];
-    case 'arrived':
-      return [card.arrived ?? '', ''];
-    case 'temperature':
-      return [card.temperature ?? '', '°C'];
-    case 'salinity':
-      return [card.salinity ?? '', 'g/kg'];
-    case 'pH':
-      return [card.pH ?? '', ''];
-    case 'confirm':
-      return [card.confirm, ''];
-    case 'reads':
-      return [card.reads ?? '', ''];
-    case 'newcomers':
-      return [card.newcomers, ''];
-    case 'gallon':
-      return [card.gallon, ''];
-    case 'fish':
-      return [card.fish.join(', '), ''];
-    case 'disease':
-      return [card.disease, ''];
-    case 'system':
-      return [written, ''];
-  }
+  return values[name](card, written);
 }
+
+const values: Readonly<Record<CardName, (card: Card, written: string) => ValueAndUnit>> = {
+  system: (_, written) => [written, ''],
+  volume: ({ volume }) => [volume, 'L'],
+  band: (card) => [bandText(card), 'mg/L'],
+  strength: ({ strength }) => [strength ?? '', 'mg/mL'],
+  aim: ({ aim }) => [aim, 'mg/L'],
+  'meter accuracy': ({ meterAccuracy }) => [meterAccuracy ?? '', 'mg/L'],
+  'meter percent': ({ meterPercent }) => [meterPercent * 100, '%'],
+  'meter from': ({ meterFrom }) => [meterFrom ?? '', 'mg/L'],
+  reads: ({ reads }) => [reads ?? '', ''],
+  days: (card) => [card.days, 'days'],
+  pace: ({ pace }) => (typeof pace === 'number' ? [pace, 'days'] : [pace, '']),
+  'longest gap': ({ longestGap }) => (longestGap === Infinity ? ['none', ''] : [longestGap * 24, 'h']),
+  fish: ({ fish }) => [fish.join(', '), ''],
+  start: ({ start }) => [start ?? '', ''],
+  arrived: ({ arrived }) => [arrived ?? '', ''],
+  temperature: ({ temperature }) => [temperature ?? '', '°C'],
+  salinity: ({ salinity }) => [salinity ?? '', 'g/kg'],
+  pH: (card) => [card.pH ?? '', ''],
+  disease: ({ disease }) => [disease, ''],
+  confirm: ({ confirm }) => [confirm, ''],
+  newcomers: ({ newcomers }) => [newcomers, ''],
+  gallon: ({ gallon }) => [gallon, ''],
+};
 
 function bandText({ form, band }: Card): TableCell {
   if (form !== null) return form;

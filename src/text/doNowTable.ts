@@ -16,80 +16,63 @@ function taskRow(task: Task, now: number): readonly TableCell[] {
     case 'test':
       return ['test copper', '', '', task.by, testReason(task.because)];
     case 'test fish water':
-      return [
-        'test ammonia, oxygen and copper',
-        '',
-        '',
-        now,
-        'first signs: disease, ammonia and copper look the same (common practice)',
-      ];
     case 'lower and wait':
-      return [
-        'lower copper and wait',
-        '',
-        '',
-        now,
-        'signs go on: if ammonia is nil, lower with copper-free water until the fish eats; below the band the hold breaks',
-      ];
     case 'raise slowly':
-      return [
-        'raise slowly',
-        '',
-        '',
-        now,
-        'the fish has recovered: raise again in small doses, testing before each (common practice)',
-      ];
     case 'stop copper':
-      return [
-        'stop copper',
-        '',
-        '',
-        now,
-        'signs came back: take copper out, use another treatment; an aquatic veterinarian decides',
-      ];
+      return [...forTheFish[task.kind].slice(0, 1), '', '', now, ...forTheFish[task.kind].slice(1)];
     case 'dose':
-      return [
-        'dose',
-        task.millilitres,
-        'mL',
-        now,
-        `${task.raising ? 'below the band' : 'close to the low limit'}: from ${level(task.from)} to ${level(task.to)} mg/L; test 2 h after, before any other dose`,
-      ];
+      return ['dose', task.millilitres, 'mL', now, doseReason(task)];
     case 'strength missing':
-      return [
-        'write the strength on the card',
-        '',
-        'mg/mL',
-        now,
-        'a dose is due, and its mL cannot be computed without the strength; see QT.STRENGTH',
-      ];
+      return ['write the strength on the card', '', 'mg/mL', now, noStrength];
     case 'change':
-      return [
-        'change water',
-        task.litres,
-        'L',
-        now,
-        `above the band at ${level(task.from)}: copper-free water brings it to ${level(task.to)} mg/L; test after mixing`,
-      ];
+      return ['change water', task.litres, 'L', now, changeReason(task)];
     case 'next test':
       return ['test copper', '', '', task.by, `the next daily test; the last read ${level(task.level)} mg/L`];
     case 'days left':
-      return [
-        'hold',
-        task.days,
-        'days left',
-        task.by,
-        `${shownNumber(Math.floor(task.held * 100) / 100)} days done, if no reading falls below`,
-      ];
+      return ['hold', task.days, 'days left', task.by, `${daysDone(task.held)} days done, if no reading falls below`];
     case 'held enough':
-      return [
-        'see QT.READY',
-        '',
-        '',
-        now,
-        `held ${shownNumber(Math.floor(task.held * 100) / 100)} days without a break: copper may come out, fish may move once every gate is met`,
-      ];
+      return ['see QT.READY', '', '', now, heldReason(task.held)];
   }
+}
+
+/** What signs call for, and why. */
+const forTheFish = {
+  'test fish water': [
+    'test ammonia, oxygen and copper',
+    'first signs: disease, ammonia and copper look the same (common practice)',
+  ],
+  'lower and wait': [
+    'lower copper and wait',
+    'signs go on: if ammonia is nil, lower with copper-free water until the fish eats; below the band the hold breaks',
+  ],
+  'raise slowly': [
+    'raise slowly',
+    'the fish has recovered: raise again in small doses, testing before each (common practice)',
+  ],
+  'stop copper': [
+    'stop copper',
+    'signs came back: take copper out, use another treatment; an aquatic veterinarian decides',
+  ],
+} as const;
+
+const noStrength = 'a dose is due, and its mL cannot be computed without the strength; see QT.STRENGTH';
+
+function doseReason({ from, to, raising }: Extract<Task, { kind: 'dose' }>): string {
+  const where = raising ? 'below the band' : 'close to the low limit';
+  return `${where}: from ${level(from)} to ${level(to)} mg/L; test 2 h after, before any other dose`;
+}
+
+function changeReason({ from, to }: Extract<Task, { kind: 'change' }>): string {
+  return `above the band at ${level(from)}: copper-free water brings it to ${level(to)} mg/L; test after mixing`;
+}
+
+function heldReason(held: number): string {
+  return `held ${daysDone(held)} days without a break: copper may come out, fish may move once every gate is met`;
+}
+
+/** Days rounded down to two decimals. */
+function daysDone(held: number): string {
+  return shownNumber(Math.floor(held * 100) / 100);
 }
 
 function testReason(because: TestReason): string {

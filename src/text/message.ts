@@ -39,10 +39,11 @@ function written<C extends Problem['code']>(code: C, problem: ByCode[C]): string
 const repeated = ['given', 'first', 'second', 'heading', 'card'];
 
 function withShortGiven(problem: Problem): Problem {
-  const entries = Object.entries(problem).map(([name, value]) =>
-    typeof value === 'string' && repeated.includes(name) ? [name, cut(value, shortened)] : [name, value],
-  );
-  return Object.fromEntries(entries) as Problem;
+  const shorter: Record<string, string> = {};
+  for (const [name, value] of Object.entries(problem)) {
+    if (typeof value === 'string' && repeated.includes(name)) shorter[name] = cut(value, shortened);
+  }
+  return Object.assign({ ...problem }, shorter);
 }
 
 function cut(text: string, most: number): string {

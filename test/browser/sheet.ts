@@ -19,7 +19,7 @@ interface WindowOfPage {
 
 /** Opens a sheet by its tab. */
 export async function openTab(page: Page, name: string): Promise<void> {
-  await page.locator('[data-u-comp="slide-tab-item"]', { hasText: name }).click();
+  await page.locator('[data-u-comp="slide-tab-item"]', { hasText: new RegExp(`^\\s*${name}\\s*$`) }).click();
 }
 
 /** Goes to a cell as a person does: its address in the name box, Enter. */
@@ -75,6 +75,14 @@ export interface SheetShown {
   readonly name: string;
   readonly shown: readonly (readonly string[])[];
   readonly formulas: readonly (readonly string[])[];
+}
+
+/** All that one sheet shows. */
+export async function sheetShown(page: Page, name: string): Promise<string[][]> {
+  return page.evaluate((wanted) => {
+    const sheet = (window as unknown as WindowOfPage).univerAPI.getActiveWorkbook().getSheetByName(wanted);
+    return sheet.getRange(0, 0, sheet.getMaxRows(), sheet.getMaxColumns()).getDisplayValues();
+  }, name);
 }
 
 /** All sheets with all they show. */

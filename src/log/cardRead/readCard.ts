@@ -7,6 +7,7 @@ import { copperMgPerLitre, days, fraction, litres } from '../../units/quantity.j
 import { choiceIn, confirmIn } from '../../units/readers/choiceReaders.js';
 import { meterPercentIn } from '../../units/readers/percentReaders.js';
 import {
+  quantityReader,
   accuracyIn,
   daysIn,
   salinityIn,
@@ -14,7 +15,7 @@ import {
   temperatureIn,
   volumeIn,
 } from '../../units/readers/quantityReaders.js';
-import { callWith, surely } from '../../units/readers/callWith.js';
+import { callWith, surely, type Readers } from '../../units/readers/callWith.js';
 import { named, unlessBlankOrZero, type Reader } from '../../units/readers/reader.js';
 import { gapIn, timeIn } from '../../units/readers/timeReaders.js';
 import { shown } from '../../units/shown.js';
@@ -38,38 +39,48 @@ export function readCard(cells: CardCells, label = 'card'): Result<Card, Problem
     return refuse({ code: 'card-without', card: label, name: missing === 'band' ? 'form or band' : missing });
   const band = cardBand(cell('band'), `${label} form or band`);
   if (!band.ok) return band;
-  const on = <T, F>(name: CardName, read: (given: Cell) => Reader<T>, fallback: F): Reader<T | F> =>
-    named(`${label} ${name}`, unlessBlankOrZero(cell(name), read, fallback));
   const disease = wordsIn(cell('disease'));
+  const said = { ...band.value, gallon: gallon.value, fish: fishOn(cell('fish')), disease };
   return callWith(
-    surely((values: CardValues): Card => ({
-      ...values,
-      ...band.value,
-      gallon: gallon.value,
-      fish: fishOn(cell('fish')),
-      disease,
-    })),
-    {
-      volume: () => volumeOn(cell('volume'), gallon.value, `${label} volume`),
-      strength: on('strength', strengthIn, null),
-      aim: on('aim', accuracyIn, usualAim(band.value)),
-      meterAccuracy: on('meter accuracy', accuracyIn, null),
-      meterPercent: on('meter percent', meterPercentIn, fraction(0)),
-      meterFrom: on('meter from', accuracyIn, null),
-      reads: on('reads', (given) => choiceIn(given, ['free', 'total'] as const), null),
-      days: on('days', daysIn, days(usualHoldDays)),
-      pace: on('pace', paceIn, 'gradual' as const),
-      longestGap: on('longest gap', gapIn, days(usualLongestGapDays)),
-      start: on('start', timeIn, null),
-      arrived: on('arrived', timeIn, null),
-      temperature: on('temperature', temperatureIn, null),
-      salinity: on('salinity', salinityIn, null),
-      pH: on('pH', acidityIn, null),
-      confirm: on('confirm', confirmIn, 1 as const),
-      newcomers: on('newcomers', newcomersIn, disease === '' ? ('count on' as const) : ('restart' as const)),
-    },
+    surely((values: CardValues): Card => ({ ...values, ...said })),
+    valueReaders({ cell, label, ...said }),
   );
 }
+
+interface SaidOnCard {
+  readonly cell: (name: CardName) => Cell;
+  readonly label: string;
+  readonly gallon: Card['gallon'];
+  readonly form: Card['form'];
+  readonly band: Card['band'];
+  readonly disease: string;
+}
+
+function valueReaders({ cell, label, gallon, form, band, disease }: SaidOnCard): Readers<CardValues> {
+  const on = <T, F>(name: CardName, read: (given: Cell) => Reader<T>, fallback: F): Reader<T | F> =>
+    named(`${label} ${name}`, unlessBlankOrZero(cell(name), read, fallback));
+  return {
+    volume: () => volumeOn(cell('volume'), gallon, `${label} volume`),
+    strength: on('strength', strengthIn, null),
+    aim: on('aim', aimIn, usualAim({ form, band })),
+    meterAccuracy: on('meter accuracy', accuracyIn, null),
+    meterPercent: on('meter percent', meterPercentIn, fraction(0)),
+    meterFrom: on('meter from', accuracyIn, null),
+    reads: on('reads', (given) => choiceIn(given, ['free', 'total'] as const), null),
+    days: on('days', daysIn, days(usualHoldDays)),
+    pace: on('pace', paceIn, 'gradual' as const),
+    longestGap: on('longest gap', gapIn, days(usualLongestGapDays)),
+    start: on('start', timeIn, null),
+    arrived: on('arrived', timeIn, null),
+    temperature: on('temperature', temperatureIn, null),
+    salinity: on('salinity', salinityIn, null),
+    pH: on('pH', acidityIn, null),
+    confirm: on('confirm', confirmIn, 1 as const),
+    newcomers: on('newcomers', newcomersIn, disease === '' ? ('count on' as const) : ('restart' as const)),
+  };
+}
+
+const aimIn = quantityReader('level', { above: 0, max: 20 }, copperMgPerLitre);
 
 type CardValues = Omit<Card, 'form' | 'band' | 'gallon' | 'fish' | 'disease'>;
 

@@ -15,7 +15,6 @@ import { pastSteps } from './past/pastSteps.js';
 import { oneSystem } from './shop/oneSystem.js';
 import { shopLog } from './shop/shopLog.js';
 import { shopNow } from './shop/shopNow.js';
-import { systemRows } from './shop/systemRows.js';
 import type { SheetPlan } from './sheetPlan.js';
 import { signNotes } from './signNotes.js';
 import { solutions } from './solutions.js';
@@ -36,7 +35,6 @@ export const demoWorkbook: readonly SheetPlan[] = [
   shopNow,
   shopLog,
   oneSystem,
-  systemRows,
   dosing,
   solutions,
   waterChange,

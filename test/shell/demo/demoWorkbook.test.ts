@@ -9,9 +9,6 @@ import type { FunctionCatalogue } from '../../../src/shell/host/functionCatalogu
 
 const catalogue = JSON.parse(readFileSync('dist/functions.json', 'utf8')) as FunctionCatalogue;
 
-/** What takes a whole log with its headings, and a card. */
-const wholeLog = ['HEADINGS', 'CARD', 'LEVELS', 'AUDIT', 'DONOW', 'READY', 'FISHDAYS', 'DEATHS', 'SYSTEMS'];
-
 interface Placed {
   readonly sheet: string;
   readonly row: number;
@@ -37,12 +34,18 @@ const ours = formulas.filter(({ content }) => String(content).includes('QT.'));
 /** The ranges a formula refers to, each with its sheet. */
 function references({ sheet, content }: Placed): (CellRange & { readonly sheet: string })[] {
   const bare = String(content).replace(/"[^"]*"/g, '');
-  return [...bare.matchAll(/(?:(\w+)!)?\$?([A-Z]{1,2})\$?(\d+)(?::\$?([A-Z]{1,2})\$?(\d+))?(?![\w(])/g)].map(
-    (match) => {
-      const [, other, column = '', row = '', lastColumn = column, lastRow = row] = match;
-      return { sheet: other ?? sheet, ...cellRange(`${column}${row}:${lastColumn}${lastRow}`) };
-    },
-  );
+  const reference = /(?:(?:'([^']+)'|(\w+))!)?\$?([A-Z]{1,2})\$?(\d+)(?::\$?([A-Z]{1,2})\$?(\d+))?(?![\w(])/g;
+  return [...bare.matchAll(reference)].map((match) => {
+    const [, quoted, other, column = '', row = '', lastColumn = column, lastRow = row] = match;
+    return { sheet: quoted ?? other ?? sheet, ...cellRange(`${column}${row}:${lastColumn}${lastRow}`) };
+  });
+}
+
+/** How many arguments a list has; a comma inside brackets or a text separates none. */
+function argumentCount(list: string): number {
+  let [bare, before] = [list.replace(/"[^"]*"/g, '""'), ''];
+  while (bare !== before) [bare, before] = [bare.replace(/\([^()]*\)/g, ''), bare];
+  return bare === '' ? 0 : bare.split(',').length;
 }
 
 const inside = (cell: Placed, range: CellRange & { readonly sheet: string }): boolean =>
@@ -54,7 +57,7 @@ const inside = (cell: Placed, range: CellRange & { readonly sheet: string }): bo
 
 describe('demoWorkbook', () => {
   it('has its sheets and puts no two contents into one cell', () => {
-    expect(demoWorkbook.length).toBeGreaterThanOrEqual(12);
+    expect(demoWorkbook.length).toBeGreaterThanOrEqual(22);
     expect(new Set(all.map(named)).size).toBe(all.length);
   });
 
@@ -66,11 +69,11 @@ describe('demoWorkbook', () => {
   });
 
   it('calls functions there are, with as many arguments as they take', () => {
-    expect(ours.length).toBeGreaterThan(110);
+    expect(ours.length).toBeGreaterThan(120);
     for (const formula of ours) {
       const [, id = '', list = ''] = /^=QT\.([A-Z]+)\((.*)\)$/.exec(String(formula.content)) ?? [];
       const entry = catalogue.functions.find((one) => one.id === id);
-      const given = list === '' ? 0 : list.split(',').length;
+      const given = argumentCount(list);
       const needed = entry?.parameters.filter(({ optional }) => optional !== true).length ?? NaN;
       expect([named(formula), given >= needed && given <= (entry?.parameters.length ?? 0)]).toEqual([
         named(formula),
@@ -79,10 +82,10 @@ describe('demoWorkbook', () => {
     }
   });
 
-  it('shows every function that answers from a range or from single values', () => {
+  it('shows every function', () => {
     const shown = new Set(ours.map(({ content }) => /^=QT\.([A-Z]+)/.exec(String(content))?.[1]));
-    const ids = catalogue.functions.map(({ id }) => id).filter((id) => !wholeLog.includes(id));
-    expect(ids.length).toBeGreaterThanOrEqual(37);
+    const ids = catalogue.functions.map(({ id }) => id);
+    expect(ids.length).toBeGreaterThanOrEqual(46);
     expect(ids.filter((id) => !shown.has(id))).toEqual([]);
   });
 
@@ -93,6 +96,20 @@ describe('demoWorkbook', () => {
       expect(String(formula.content).match(/QT\./g)?.length ?? 0).toBeLessThanOrEqual(1);
       expect(String(formula.content)).not.toMatch(/#/);
     }
+  });
+});
+
+describe('references to other sheets', () => {
+  it('name sheets there are, and cells inside them', () => {
+    const outside = formulas.flatMap((formula) =>
+      references(formula).flatMap(({ sheet, lastRow, lastColumn }) => {
+        const plan = demoWorkbook.find(({ name }) => name === sheet);
+        const isInside = plan !== undefined && lastRow < plan.rows && lastColumn < plan.widths.length + 14;
+        return isInside ? [] : [`${named(formula)} to ${sheet}`];
+      }),
+    );
+    expect(outside).toEqual([]);
+    expect(formulas.some((formula) => references(formula).some(({ sheet }) => sheet === 'Shop log'))).toBe(true);
   });
 });
 

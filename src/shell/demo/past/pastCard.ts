@@ -60,6 +60,6 @@ export const pastCard: SheetPlan = {
     { range: `I${first}:K${first}`, look: 'heading' },
     { range: `I${first + 1}:K${headingsLast}`, look: 'log' },
   ],
-  formats: [],
+  formats: [{ range: `E${first + 1}:E${last + 1}`, format: '0.00' }],
   merged: [],
 };

@@ -1,12 +1,19 @@
 import type { SheetPlan } from '../sheetPlan.js';
 import { shopCards } from './shopNow.js';
-import { systemRowsRange } from './systemRows.js';
+import { shopLogRange, shopLogSystems } from './shopLog.js';
 
 const cardNames = 7;
 const firstCard = 4;
 const lastCard = firstCard + cardNames - 2;
 const audit = lastCard + 3;
 const auditEnd = audit + 30;
+
+/**
+ * The shared log without the rows of other systems: they are made empty, so that a row named in the audit is the row of the
+ * sheet Shop log. An empty cell stays empty and is not made 0.
+ */
+const itsRows =
+  `IF((${shopLogSystems}=B3)+(${shopLogSystems}="System"),` + `IF(ISBLANK(${shopLogRange}),"",${shopLogRange}),"")`;
 
 /** One system of the shop, chosen in a cell, audited. */
 export const oneSystem: SheetPlan = {
@@ -17,7 +24,7 @@ export const oneSystem: SheetPlan = {
   blocks: [
     { at: 'A1', cells: [['One system of the shop, audited: write its name into the blue cell']] },
     { at: 'A3', cells: [['System', 'C3']] },
-    { at: 'D3', cells: [['A1 to C4; its rows stand on the sheet System rows, its card comes from the sheet Shop']] },
+    { at: 'D3', cells: [['write A1 to C4; its card comes from the sheet Shop, its rows from the sheet Shop log']] },
     {
       at: `A${firstCard}`,
       cells: Array.from({ length: cardNames - 1 }, (_, at) => [
@@ -25,8 +32,15 @@ export const oneSystem: SheetPlan = {
         `=INDEX(${shopCards.rows},MATCH(B3,${shopCards.systems},0),${at + 2})`,
       ]),
     },
-    { at: `A${audit - 1}`, cells: [['The audit of its rows']] },
-    { at: `A${audit}`, cells: [[`=QT.AUDIT(${systemRowsRange},A3:B${lastCard},Shop!B3)`]] },
+    {
+      at: `A${audit - 1}`,
+      cells: [
+        [
+          'The audit of its rows: one formula, which makes the rows of the other systems empty; Row is the row of the sheet Shop log',
+        ],
+      ],
+    },
+    { at: `A${audit}`, cells: [[`=QT.AUDIT(${itsRows},A3:B${lastCard},Shop!B3)`]] },
   ],
   looks: [
     { range: 'A1:F1', look: 'title' },

@@ -6,17 +6,17 @@ const columns: readonly (readonly [heading: string, width: number, cell: (row: S
   ['System', 60, ({ system }) => system],
   ['Date and time', 126, ({ when }) => when],
   ['Cu ppm', 64, ({ copper }) => copper],
-  ['Dose mL', 66, ({ dose }) => dose],
+  ['Dose mL', 72, ({ dose }) => dose],
   ['WC L', 54, ({ change }) => change],
   ['Top-off L', 68, ({ topOff }) => topOff],
   ['Salinity', 66, ({ salinity }) => salinity],
   ['Temp C', 62, ({ temperature }) => temperature],
-  ['Fish in', 256, ({ fishIn }) => fishIn],
+  ['Fish in', 252, ({ fishIn }) => fishIn],
   ['Fish out', 136, ({ fishOut }) => fishOut],
   ['Dead', 48, ({ dead }) => dead],
-  ['Eating?', 130, ({ eating }) => eating],
-  ['Notes', 206, ({ note }) => note],
-  ['Initials', 54, ({ by }) => by],
+  ['Eating?', 134, ({ eating }) => eating],
+  ['Initials', 58, ({ by }) => by],
+  ['Notes', 210, ({ note }) => note],
 ];
 
 /** The last row the answers look at: room for the weeks to come. */
@@ -26,12 +26,11 @@ const lastRow = 1700;
 export const shopLogRange = `'Shop log'!A1:N${lastRow}`;
 /** Its column of system names. */
 export const shopLogSystems = `'Shop log'!A1:A${lastRow}`;
-export const shopLogWidths = columns.map(([, width]) => width);
 
 /** The shared sheet of all systems, as three people filled it. It begins in row 1, so a row named in a message is its row. */
 export const shopLog: SheetPlan = {
   name: 'Shop log',
-  widths: shopLogWidths,
+  widths: columns.map(([, width]) => width),
   rows: lastRow + 20,
   frozenRows: 1,
   blocks: [

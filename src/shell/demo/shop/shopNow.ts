@@ -20,7 +20,7 @@ export const shopCards = {
 /** How the whole shop stands at one moment, from the shared log and a card for each system. */
 export const shopNow: SheetPlan = {
   name: 'Shop',
-  widths: [64, 132, 72, 74, 74, 78, 236, 16, 64, 84, 84, 112, 56, 84, 124],
+  widths: [64, 132, 72, 74, 74, 78, 236, 16, 64, 80, 80, 124, 52, 76, 124],
   rows: 60,
   frozenRows: 1,
   blocks: [

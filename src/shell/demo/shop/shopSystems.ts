@@ -32,7 +32,7 @@ export const shopSystems: readonly ShopSystem[] = [
     fish: '8 yellow tang, 4 royal gramma',
     story: 'On 1 May a change without copper in the new water took the level below the band: back to day one.',
     plant: (rows, { volume, strength }) => {
-      addedRow(rows, '2026-05-01 10:30', 'TM', { change: 120, note: 'copper for the new water forgotten' });
+      addedRow(rows, '2026-05-01 10:30', 'TM', { change: 120, note: 'copper forgotten in new water' });
       changedReadings(
         rows,
         { from: '2026-05-01 10:30', to: '2026-05-02 06:00' },
@@ -42,7 +42,7 @@ export const shopSystems: readonly ShopSystem[] = [
       const next = testFrom(rows, '2026-05-02 06:00');
       next.copper = Number((Number(next.copper) * (1 - 120 / volume)).toFixed(2));
       next.dose = Number((((120 / volume) * 2.2 * volume) / strength).toFixed(1));
-      next.note = 'dip after the change, raising again';
+      next.note = 'dip, raising again';
     },
   },
   {
@@ -102,7 +102,7 @@ export const shopSystems: readonly ShopSystem[] = [
         ({ dose, copper }) => dose !== undefined && copper === undefined,
       );
       for (const row of rows) if (row.when > serialOf(carbonAt)) delete row.dose;
-      addedRow(rows, carbonAt, 'JK', { note: 'carbon bag in the filter, water was yellow' });
+      addedRow(rows, carbonAt, 'JK', { note: 'carbon bag in the filter' });
       const days = (when: number): number => when - serialOf(carbonAt);
       changedReadings(
         rows,
