@@ -14,7 +14,9 @@ const telling = /\b(?:after|post|matched|premix|pre-mix|same level|copper in (?:
 const afterDose = /\b(?:after|post)[- ](?:the )?(?:\w+ )?dos(?:e|es|ing)\b/i;
 const afterChange = /\b(?:after|post)[- ](?:the )?(?:p?wc|(?:water )?change)\b/i;
 const matched = /\b(?:matched|pre-?mix(?:ed)?|same level|copper in (?:the )?new water|dosed new water)\b/i;
-const notMatched = /\b(?:not|un|non|never)[- ]?(?:matched|pre-?mix(?:ed)?)\b|\bunmatched\b/i;
+/** "forgot copper in new water", "no copper in the new water", "not matched". */
+const notMatched =
+  /\b(?:forg[oe]t(?:ten)?|no|not|never|without|missed|skipped|left out|non)\b[^.;,]*\b(?:copper|cu|match(?:ed)?|pre-?mix(?:ed)?|dosed)\b|\b(?:un|non-?)matched\b|\b(?:copper|cu) (?:forgotten|missed|left out)\b/i;
 
 /** Reads the notes and signs of a row for "after dose", "after WC", "matched" and "premixed". */
 export function rowWords(log: Log, index: number): RowWords {
