@@ -31,9 +31,13 @@ export function cardOf({ range, cellOf }: CardRange): Result<{ card: Card; entri
 export function logOfOneSystem(log: LogRange, card: Card, needs: readonly ColumnKind[]): Result<Log, Problem> {
   const read = readLog({ log, gallon: card.gallon, needs });
   if (!read.ok) return read;
-  const names = new Map(
-    (read.value.texts.system ?? []).filter((name) => name !== '').map((name) => [systemKey(name), name]),
-  );
+  const names = new Map<string, string>();
+  // The last spelling of a name is shown; rows of one system come one after another.
+  let last = '';
+  for (const name of read.value.texts.system ?? []) {
+    if (name !== '' && name !== last) names.set(systemKey(name), name);
+    last = name;
+  }
   return names.size > 1 ? refuse({ code: 'several-systems', systems: [...names.values()].map(bareName) }) : read;
 }
 

@@ -33,11 +33,15 @@ export interface Course {
  *
  * @param steps of the events
  * @param course loss and drift
+ * @param columns to write over: those of a filter of the same steps that is no longer needed
  * @returns a column each [mg/L, (mg/L)²]
  */
-export function filteredLevels(steps: LevelSteps, course: Course): FilteredLevels {
+export function filteredLevels(
+  steps: LevelSteps,
+  course: Course,
+  columns: FilteredLevels = emptyColumns(steps.count),
+): FilteredLevels {
   const { count, elapsed, share, added, thickAfter, read, noise } = steps;
-  const columns = emptyColumns(count);
   const { ahead, aheadVariance, mean, variance, decay, drifted } = columns;
   const { rate } = course;
   const driftVariance = course.drift * course.drift;

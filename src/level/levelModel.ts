@@ -12,7 +12,7 @@ import {
 import { filteredLevels } from './filteredLevels.js';
 import { levelBands, type LevelBands } from './levelBands.js';
 import type { LevelPath } from './levelPath.js';
-import { levelSteps, type LevelSteps } from './levelSteps.js';
+import { levelSteps } from './levelSteps.js';
 import { lossEstimate } from './lossEstimate.js';
 import { massBalance, type MassBalance } from './massBalance.js';
 import { readingResiduals, type ReadingResiduals } from './readingResiduals.js';
@@ -79,17 +79,26 @@ export function levelModel(modelled: Modelled): Result<LevelModel, Problem> {
   if (steps.readings === 0) return refuse({ code: 'no-reading' });
   const { lossRate: given } = modelled;
   const { rate, spread } = given === undefined ? lossEstimate(steps, drift) : { rate: given, spread: 0 };
-  const filtered = filteredLevels(steps, { rate, drift });
+  // A rate somewhat further first: its columns are written over by those of the rate itself.
+  const further = spread / 10;
+  const moved = spread === 0 ? null : filteredLevels(steps, { rate: rate + further, drift });
+  const movedMean = moved === null ? null : smoothedLevels(steps, moved).mean;
+  const filtered = filteredLevels(steps, { rate, drift }, moved ?? undefined);
   const smoothed = smoothedLevels(steps, filtered);
-  const sensitivity = sensitivityTo(steps, { rate, spread, drift, mean: smoothed.mean });
+  const sensitivity = slopes(smoothed.mean, movedMean, further);
   const bands = levelBands({ steps, filtered, smoothed, sensitivity, rateSpread: spread });
+  let balance: MassBalance | null = null;
   return ok({
     ...bands,
     ...readingResiduals({ events, steps, filtered, expected: bands.expected }),
     lossRate: rate,
     lossRateSpread: spread,
     lossPerDay: fraction(-Math.expm1(-rate)),
-    massBalance: massBalance({ events, steps, filtered, smoothed, volume }),
+    /** Few ask for it. */
+    get massBalance() {
+      balance ??= massBalance({ events, steps, filtered, smoothed, volume });
+      return balance;
+    },
     path: { course: { rate, drift }, rateSpread: spread, steps, filtered, smoothed, sensitivity },
   });
 }
@@ -100,17 +109,11 @@ function faultOf({ events, strength, accuracy, percent }: Modelled): Problem | n
   return isDosed ? { code: 'blank', at: { field: 'strength' }, kind: 'strength' } : null;
 }
 
-/** How the smoothed level after each event changes with the rate of loss, by a difference of a tenth of its spread. */
-function sensitivityTo(
-  steps: LevelSteps,
-  { rate, spread, drift, mean }: { rate: number; spread: number; drift: number; mean: Float64Array },
-): Float64Array {
-  const change = new Float64Array(steps.count);
-  if (spread === 0) return change;
-  const further = spread / 10;
-  const moved = smoothedLevels(steps, filteredLevels(steps, { rate: rate + further, drift }));
-  for (let index = 0; index < steps.count; index++) {
-    change[index] = ((moved.mean[index] ?? NaN) - (mean[index] ?? NaN)) / further;
+/** How the smoothed level after each event changes with the rate of loss: by its difference from that at a rate further on. */
+function slopes(mean: Float64Array, moved: Float64Array | null, further: number): Float64Array {
+  if (moved === null) return new Float64Array(mean.length);
+  for (let index = 0; index < mean.length; index++) {
+    moved[index] = ((moved[index] ?? NaN) - (mean[index] ?? NaN)) / further;
   }
-  return change;
+  return moved;
 }

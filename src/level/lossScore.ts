@@ -35,7 +35,9 @@ export function lossScore(steps: LevelSteps, course: Course): LossScore {
     levelSlope: 0,
     uncertain: Infinity,
     uncertainSlope: 0,
-    logLikelihood: 0,
+    squares: 0,
+    logSpreads: 0,
+    spreads: 1,
     slope: 0,
     information: 0,
   };
@@ -45,8 +47,13 @@ export function lossScore(steps: LevelSteps, course: Course): LossScore {
     const reading = read[index] ?? NaN;
     if (reading === reading) learn(state, reading, steps.thickAfter[index] ?? NaN, steps.noise[index] ?? NaN);
   }
-  return state;
+  const { slope, information } = state;
+  return { logLikelihood: -0.5 * (state.logSpreads + Math.log(state.spreads) + state.squares), slope, information };
 }
+
+/** Products of variances between these do not leave the numbers that there are. */
+const leastProduct = 1e-100;
+const mostProduct = 1e100;
 
 /** Written over from event to event: an object for each of them would cost more than the sums. */
 interface State {
@@ -54,7 +61,11 @@ interface State {
   levelSlope: number;
   uncertain: number;
   uncertainSlope: number;
-  logLikelihood: number;
+  /** Σ v² ÷ F */
+  squares: number;
+  /** Σ ln F, and the product of those F that are not in it yet: a logarithm for each reading is most of the cost. */
+  logSpreads: number;
+  spreads: number;
   slope: number;
   information: number;
 }
@@ -92,7 +103,12 @@ function learn(state: State, reading: number, thick: number, error: number): voi
   const spread = thick * thick * state.uncertain + error;
   const growth = (thick * thick * state.uncertainSlope) / spread;
   const surprise = off / spread;
-  state.logLikelihood -= 0.5 * (Math.log(spread) + off * surprise);
+  state.squares += off * surprise;
+  state.spreads *= spread;
+  if (state.spreads < leastProduct || state.spreads > mostProduct) {
+    state.logSpreads += Math.log(state.spreads);
+    state.spreads = 1;
+  }
   state.slope += 0.5 * growth * (off * surprise - 1) - surprise * offSlope;
   state.information += (offSlope * offSlope) / spread + 0.5 * growth * growth;
   const gain = (thick * state.uncertain) / spread;

@@ -37,23 +37,26 @@ const longStretch = 1;
  */
 export function lowestBetweenReadings(events: WaterEvents, model: LevelModel): LowestBetween {
   const { kind, when } = events;
-  const tests = kind.reduce((sum, each) => sum + (each === eventKinds.reading ? 1 : 0), 0);
+  const { expected, high, expectedBefore, highBefore } = model;
+  let tests = 0;
+  for (let index = 0; index < events.count; index++) if (kind[index] === eventKinds.reading) tests++;
   const lowest = noLevels(Math.max(0, tests - 1));
   let interval = -1;
   for (let index = 0; index < events.count; index++) {
     const time = when[index] ?? NaN;
     const isOpen = interval >= 0 && interval < lowest.count;
-    if (isOpen) see(lowest, interval, { index, time, ...justBefore(model, index) });
+    if (isOpen) see(lowest, interval, { index, time, expected: expectedBefore[index], high: highBefore[index] });
     if (kind[index] === eventKinds.reading) {
       if (interval >= 0) lowest.to[interval] = index;
       interval++;
       if (interval < lowest.count) lowest.from[interval] = index;
     }
     if (interval < 0 || interval >= lowest.count) continue;
-    see(lowest, interval, { index, time, expected: model.expected[index] ?? NaN, high: model.high[index] ?? NaN });
+    see(lowest, interval, { index, time, expected: expected[index], high: high[index] });
     const stretch = (when[index + 1] ?? NaN) - time;
     if (stretch > longStretch) {
-      see(lowest, interval, { index, time: time + stretch / 2, ...levelAfter(model.path, index, stretch / 2) });
+      const middle = levelAfter(model.path, index, stretch / 2);
+      see(lowest, interval, { index, time: time + stretch / 2, expected: middle.expected, high: middle.high });
     }
   }
   return lowest;
@@ -74,18 +77,14 @@ function noLevels(count: number): LowestBetween {
   };
 }
 
-function justBefore({ expectedBefore, highBefore }: LevelModel, index: number): { expected: number; high: number } {
-  return { expected: expectedBefore[index] ?? NaN, high: highBefore[index] ?? NaN };
-}
-
 interface Seen {
   readonly index: number;
   readonly time: number;
-  readonly expected: number;
-  readonly high: number;
+  readonly expected: number | undefined;
+  readonly high: number | undefined;
 }
 
-function see(lowest: LowestBetween, interval: number, { index, time, expected, high }: Seen): void {
+function see(lowest: LowestBetween, interval: number, { index, time, expected = NaN, high = NaN }: Seen): void {
   if (isLower(expected, lowest.expected[interval])) {
     lowest.expected[interval] = expected;
     lowest.expectedWhen[interval] = time;

@@ -26,7 +26,8 @@ export interface MassBalance {
  * end = start + dosed + brought in − taken out − lost + drifted + corrected
  *
  * Each part is summed from event to event from the smoothed levels: lost = (1 − e^(−k·t))·C·V of the level after the
- * event before; drifted is the smoothed disturbance; the others are what the event itself does to the level then.
+ * event before; drifted is the smoothed disturbance, share·Q ÷ P⁻·(M − m⁻); the others are what the event itself does to
+ * the level then.
  *
  * Basis: mass = level of the full system × net volume; the mean of each, not cut at 0.
  * Validity: NaN throughout where the first events take place at a level of which nothing is known, and the log shows it
@@ -48,7 +49,7 @@ export function massBalance(given: {
   let volume = given.volume;
   for (let index = 0; index < steps.count; index++) {
     const kept = level * (filtered.decay[index] ?? NaN);
-    const drifted = smoothed.wandered[index] ?? NaN;
+    const drifted = disturbance(given, index);
     sums.lost += (level - kept) * volume;
     sums.drifted += drifted * volume;
     addEvent(sums, { events, steps, index, level: kept + drifted, volume });
@@ -65,6 +66,21 @@ export function massBalance(given: {
     corrected: copperMilligrams(sums.corrected),
     end: copperMilligrams(level * volume),
   };
+}
+
+/** What came or went since the event before beyond doses, changes and loss, just before the event. [mg/L] */
+function disturbance(
+  {
+    steps,
+    filtered,
+    smoothed,
+  }: { readonly steps: LevelSteps; readonly filtered: FilteredLevels; readonly smoothed: SmoothedLevels },
+  index: number,
+): number {
+  const expected = filtered.aheadVariance[index] ?? NaN;
+  if (!(expected > 0 && expected < Infinity)) return 0;
+  const surprise = (smoothed.mean[index] ?? NaN) - (filtered.ahead[index] ?? NaN);
+  return ((steps.share[index] ?? NaN) * (filtered.drifted[index] ?? NaN) * surprise) / expected;
 }
 
 interface Happening {

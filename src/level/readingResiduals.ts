@@ -33,13 +33,16 @@ export function readingResiduals(given: {
   readonly expected: Float64Array;
 }): ReadingResiduals {
   const { events, steps, filtered, expected } = given;
-  const column = () => new Float64Array(steps.count).fill(NaN);
+  const column = () => new Float64Array(steps.count);
   const residuals = { residual: column(), predicted: column(), predictionSpread: column(), innovation: column() };
   for (let index = 0; index < steps.count; index++) {
-    if (events.kind[index] !== eventKinds.reading) continue;
-    residuals.residual[index] = (events.amount[index] ?? NaN) - (expected[index] ?? NaN);
+    const isReading = events.kind[index] === eventKinds.reading;
     const variance = filtered.aheadVariance[index] ?? NaN;
-    if (variance === Infinity) continue;
+    residuals.residual[index] = isReading ? (events.amount[index] ?? NaN) - (expected[index] ?? NaN) : NaN;
+    if (!isReading || variance === Infinity) {
+      residuals.predicted[index] = residuals.predictionSpread[index] = residuals.innovation[index] = NaN;
+      continue;
+    }
     const thick = steps.thickBefore[index] ?? NaN;
     const read = steps.read[index] ?? NaN;
     const noise = steps.noise[index] ?? NaN;

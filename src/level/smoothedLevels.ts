@@ -6,8 +6,6 @@ export interface SmoothedLevels {
   /** Right after each event. */
   readonly mean: Float64Array;
   readonly variance: Float64Array;
-  /** What came or went since the event before beyond doses, changes and loss, just before the event. [mg/L] */
-  readonly wandered: Float64Array;
   /** Before the first event: mean and variance. */
   readonly start: { readonly mean: number; readonly variance: number };
 }
@@ -16,7 +14,6 @@ export interface SmoothedLevels {
  * The level right after each event, given the whole log: the fixed-interval smoother of Rauch, Tung and Striebel.
  *
  * J = P·T ÷ P⁻_next;  M = m + J·(M_next − m⁻_next);  V = P·share²·Q ÷ P⁻_next + J²·V_next;  Q = drift²·q(t)
- * wandered since the event before = share·Q ÷ P⁻·(M − m⁻), the smoothed disturbance
  *
  * Basis: T, m, P, q of `filteredLevels`. While nothing was known (P = Infinity) the limits are J = 1 ÷ T and
  *   V = (share²·Q + V_next) ÷ T²; before a change of all the water with nothing known, nothing is known.
@@ -30,7 +27,6 @@ export function smoothedLevels({ count, share, added }: LevelSteps, filtered: Fi
   const { decay, drifted, ahead, aheadVariance } = filtered;
   const mean = new Float64Array(count);
   const variance = new Float64Array(count);
-  const wandered = new Float64Array(count);
   let level = filtered.mean[count - 1] ?? NaN;
   let uncertain = filtered.variance[count - 1] ?? NaN;
   for (let index = count - 1; index >= 0; index--) {
@@ -42,7 +38,6 @@ export function smoothedLevels({ count, share, added }: LevelSteps, filtered: Fi
     const before = index > 0 ? (filtered.variance[index - 1] ?? NaN) : Infinity;
     const expected = aheadVariance[index] ?? NaN;
     const surprise = level - (ahead[index] ?? NaN);
-    wandered[index] = expected > 0 && expected < Infinity ? (left * (drifted[index] ?? NaN) * surprise) / expected : 0;
     if (before === Infinity) {
       level = kept * kept === 0 ? NaN : (level - (added[index] ?? NaN)) / kept;
       uncertain = kept * kept === 0 ? NaN : (uncertain + drift) / (kept * kept);
@@ -52,5 +47,5 @@ export function smoothedLevels({ count, share, added }: LevelSteps, filtered: Fi
       uncertain = (expected > 0 ? (before * drift) / expected : before) + gain * gain * uncertain;
     }
   }
-  return { mean, variance, wandered, start: { mean: level, variance: uncertain } };
+  return { mean, variance, start: { mean: level, variance: uncertain } };
 }

@@ -38,8 +38,9 @@ export const aboveBand: Rule = (treatment, named) => {
     const wasAbove = isAbove;
     isAbove = level > top + levelTolerance && !isStrayReading(treatment, named, highest);
     if (!isAbove) {
-      told.clear();
-      if (odd.get(row[highest] ?? 0)?.high === Infinity) found.push(above(treatment, highest, level, 'top unknown'));
+      // Clearing makes a new table each time.
+      if (told.size > 0) told.clear();
+      if (odd.size > 0 && odd.get(row[highest] ?? 0)?.high === Infinity) found.push(above(treatment, highest, level, 'top unknown'));
       continue;
     }
     events ??= eventsOfReadings(treatment);

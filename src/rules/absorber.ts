@@ -1,6 +1,7 @@
 import { copperForms } from '../dose/forms.js';
 import type { LevelSteps } from '../level/levelSteps.js';
 import { lossEstimate } from '../level/lossEstimate.js';
+import { anyTextFits } from '../log/table/anyTextFits.js';
 import { instantDays } from '../units/quantity.js';
 import { holdReached } from './holdReached.js';
 import { isDenied } from './isDenied.js';
@@ -29,7 +30,8 @@ const surely = 1.6;
 export const absorber: Rule = (treatment, named) => {
   const { log, card } = treatment;
   const notes = log.texts.note;
-  const steady = notes === null ? null : steadyLevels(treatment);
+  const isNoted = anyTextFits(notes, (text) => things.test(text));
+  const steady = isNoted ? steadyLevels(treatment) : null;
   if (notes === null || steady === null) return [];
   const reached = holdReached(treatment);
   const usual = card.form === null ? unknownUsual : copperForms[card.form].usualLossPerDay;

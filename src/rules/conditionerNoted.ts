@@ -1,3 +1,4 @@
+import { anyTextFits } from '../log/table/anyTextFits.js';
 import type { Finding } from './finding.js';
 import type { Rule } from './rule.js';
 import { isDenied } from './isDenied.js';
@@ -29,7 +30,7 @@ const words = new RegExp(
 export const conditionerNoted: Rule = ({ log }) => {
   const { note, signs } = log.texts;
   const found: Finding[] = [];
-  if (note === null && signs === null) return found;
+  if (!anyTextFits(note, isMaybe) && !anyTextFits(signs, isMaybe)) return found;
   for (let index = 0; index < log.count; index++) {
     const noted = conditionerIn(note?.[index] ?? '') ?? conditionerIn(signs?.[index] ?? '');
     if (noted === null) continue;
@@ -45,8 +46,12 @@ export const conditionerNoted: Rule = ({ log }) => {
   return found;
 };
 
+function isMaybe(text: string): boolean {
+  return maybe.test(text);
+}
+
 function conditionerIn(text: string): string | null {
-  if (text === '' || !maybe.test(text)) return null;
+  if (text === '' || !isMaybe(text)) return null;
   for (const match of text.matchAll(words)) {
     const span = { from: match.index, to: match.index + match[0].length };
     if (!isDenied(text, span) && !/\b(?:air|carbon)[ -]$/i.test(text.slice(0, span.from))) return match[0];

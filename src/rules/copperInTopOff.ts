@@ -1,3 +1,4 @@
+import { anyTextFits } from '../log/table/anyTextFits.js';
 import { eventKinds } from '../log/waterEvents.js';
 import { levelTolerance } from '../units/quantity.js';
 import type { Finding } from './finding.js';
@@ -30,7 +31,7 @@ export const copperInTopOff: Rule = (treatment, named) => {
 
 function notedRow({ log }: Treatment, named: ReadonlySet<number>): Finding | null {
   const notes = log.texts.note;
-  if (notes === null) return null;
+  if (notes === null || !anyTextFits(notes, (text) => mentions.test(text))) return null;
   for (let entry = 0; entry < log.count; entry++) {
     const text = notes[entry] ?? '';
     const row = log.row[entry] ?? 0;
@@ -51,9 +52,12 @@ function risenLevel(treatment: Treatment, named: ReadonlySet<number>): readonly 
   const steady = steadyLevels(treatment);
   let first = 0;
   while (first < events.count && !isHeld(treatment, first)) first++;
-  let [topOffs, last] = [0, -1];
+  let topOffs = 0;
+  let last = -1;
   for (let index = first; index < events.count; index++) {
-    if (events.kind[index] === eventKinds.topOff) [topOffs, last] = [topOffs + 1, index];
+    if (events.kind[index] !== eventKinds.topOff) continue;
+    topOffs++;
+    last = index;
   }
   if (steady === null || topOffs < fewestTopOffs || named.has(events.row[last] ?? 0)) return [];
   const { level, spread } = topOffCopper(treatment, steady, first);

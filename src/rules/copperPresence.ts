@@ -4,6 +4,8 @@ import type { Treatment } from './treatment.js';
 /** Below this share of the low limit a reading says that there is no copper to speak of. Common practice. */
 const traceShare = 0.25;
 
+const known = new WeakMap<Treatment, Uint8Array>();
+
 /**
  * Whether copper is in the water at each entry of a log: from the first dose or reading of copper until a reading that
  * shows it gone.
@@ -11,7 +13,15 @@ const traceShare = 0.25;
  * @param treatment log and card
  * @returns 1 for each entry at which copper is in the water, its own reading and dose counted
  */
-export function copperPresence({ log, card }: Treatment): Uint8Array {
+export function copperPresence(treatment: Treatment): Uint8Array {
+  const before = known.get(treatment);
+  if (before !== undefined) return before;
+  const present = presentAt(treatment);
+  known.set(treatment, present);
+  return present;
+}
+
+function presentAt({ log, card }: Treatment): Uint8Array {
   const present = new Uint8Array(log.count);
   const trace = card.band.low * traceShare;
   const doses = log.numbers.dose;

@@ -25,7 +25,10 @@ export const doseUntested: Rule = ({ events }, named) => {
   const further: number[] = [];
   for (let index = 0; index < events.count; index++) {
     const when = events.when[index] ?? NaN;
-    if (events.kind[index] === eventKinds.reading) [tested, dosed, untested] = [when, -1, -1];
+    if (events.kind[index] === eventKinds.reading) {
+      tested = when;
+      dosed = untested = -1;
+    }
     if (events.kind[index] !== eventKinds.dose) continue;
     if (dosed >= 0 && when - (events.when[dosed] ?? NaN) > sameDay) untested = dosed;
     const row = events.row[index] ?? 0;

@@ -1,3 +1,4 @@
+import { anyTextFits } from '../log/table/anyTextFits.js';
 import type { Log } from '../log/table/log.js';
 
 /** A row that says that fish came in or went out. */
@@ -12,7 +13,7 @@ const dead = /\b(?:dead|died|doa|dies|lost)\b/i;
 /** The rows of a column of fish in or out that name some, and the notes that say so in these words. */
 export function fishTexts(log: Log, column: 'fish in' | 'fish out', notes: RegExp): readonly FishText[] {
   const cells = log.texts[column];
-  const written = log.texts.note;
+  const written = anyTextFits(log.texts.note, (text) => notes.test(text)) ? log.texts.note : null;
   const found: FishText[] = [];
   if (cells === null && written === null) return found;
   for (let entry = 0; entry < log.count; entry++) {

@@ -1,3 +1,4 @@
+import { anyTextFits } from '../log/table/anyTextFits.js';
 import { copperPresence } from './copperPresence.js';
 import { isDenied } from './isDenied.js';
 import type { Rule } from './rule.js';
@@ -17,7 +18,8 @@ export const liquidAmmoniaTest: Rule = (treatment) => {
   const { log } = treatment;
   const { ammonia } = log.numbers;
   const { note, signs } = log.texts;
-  if (ammonia === null && note === null && signs === null) return [];
+  const isMaybe = (text: string): boolean => maybe.test(text);
+  if (ammonia === null && !anyTextFits(note, isMaybe) && !anyTextFits(signs, isMaybe)) return [];
   const present = copperPresence(treatment);
   for (let index = 0; index < log.count; index++) {
     if (present[index] !== 1) continue;

@@ -1,3 +1,4 @@
+import { anyTextFits } from '../log/table/anyTextFits.js';
 import type { Finding } from './finding.js';
 import { copperPresence } from './copperPresence.js';
 import { isDenied } from './isDenied.js';
@@ -71,7 +72,8 @@ function cardSalinity({ card }: Treatment): Finding[] {
 function notedTreatment({ log }: Treatment, present: Uint8Array): Finding[] {
   const { note, signs } = log.texts;
   const found: Finding[] = [];
-  if (note === null && signs === null) return found;
+  const isMaybe = (text: string): boolean => maybe.test(text);
+  if (!anyTextFits(note, isMaybe) && !anyTextFits(signs, isMaybe)) return found;
   for (let index = 0; index < log.count; index++) {
     if (present[index] !== 1) continue;
     const words = treatmentIn(note?.[index] ?? '') ?? treatmentIn(signs?.[index] ?? '');

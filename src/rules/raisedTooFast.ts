@@ -1,4 +1,5 @@
 import { pacePlan } from '../dose/pacePlan.js';
+import { anyTextFits } from '../log/table/anyTextFits.js';
 import { eventKinds } from '../log/waterEvents.js';
 import { levelTolerance, secondDays } from '../units/quantity.js';
 import type { Finding } from './finding.js';
@@ -27,9 +28,8 @@ export const raisedTooFast: Rule = (treatment, named) => {
 
 function isUrgent({ card, log }: Treatment): boolean {
   if (pacePlan(card.pace).roundTheClock || card.disease !== '') return true;
-  return [log.texts.note, log.texts.signs].some(
-    (texts) => texts?.some((text) => text !== '' && disease.test(text) && !noDisease.test(text)) === true,
-  );
+  const isDisease = (text: string): boolean => disease.test(text) && !noDisease.test(text);
+  return anyTextFits(log.texts.note, isDisease) || anyTextFits(log.texts.signs, isDisease);
 }
 
 function fastRaises(treatment: Treatment, named: ReadonlySet<number>): readonly Finding[] {

@@ -19,7 +19,7 @@ const besideBand = 2;
  */
 export const swappedSystems: Rule = (treatment, named) => {
   const steady = steadyLevels(treatment);
-  if (steady === null || !steady.fate.some((fate) => fate > fates.fits)) return [];
+  if (steady === null || steady.allFit) return [];
   const { events } = treatment;
   const found: Finding[] = [];
   for (let index = 0; index < events.count; index++) {

@@ -24,7 +24,7 @@ function isExplained({ events }: Treatment, index: number, named: ReadonlySet<nu
  */
 export const unexplainedReading: Rule = (treatment, named) => {
   const steady = steadyLevels(treatment);
-  if (steady === null || !steady.fate.some((fate) => fate > fates.fits)) return [];
+  if (steady === null || steady.allFit) return [];
   // Of another form's readings none is explained, and one finding has said so.
   if (wrongForm(treatment, named).length > 0) return [];
   const { events } = treatment;

@@ -34,7 +34,7 @@ export const unitSlip: Rule = (treatment, named) => [
 
 function strayReadings(treatment: Treatment, named: ReadonlySet<number>): Finding[] {
   const steady = steadyLevels(treatment);
-  if (steady === null) return [];
+  if (steady === null || steady.allFit) return [];
   const { events } = treatment;
   const found: Finding[] = [];
   for (let index = 0; index < events.count; index++) {

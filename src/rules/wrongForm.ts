@@ -30,7 +30,8 @@ export const wrongForm: Rule = (treatment) => {
   const low = partOfLow * card.band.low - levelTolerance;
   const until = lastNotBelow(treatment);
   const raised = raisedAt(treatment);
-  let [above, below] = [0, 0];
+  let above = 0;
+  let below = 0;
   for (let index = 0; index < readings.count; index++) {
     const level = readings.low[index] ?? NaN;
     above = level > high ? above + 1 : 0;
@@ -51,7 +52,10 @@ function lastNotBelow({ readings, card }: Treatment): number {
 /** Whether a raise should be over at a reading. */
 function raisedAt(treatment: Treatment): (reading: number) => boolean {
   const { events, readings, card } = treatment;
-  const doses = events.when.slice(0, events.count).filter((_, index) => events.kind[index] === eventKinds.dose);
+  const doses: number[] = [];
+  for (let index = 0; index < events.count; index++) {
+    if (events.kind[index] === eventKinds.dose) doses.push(events.when[index] ?? NaN);
+  }
   const first = doses[0];
   if (first === undefined) return (reading) => isLevelSince(treatment, reading);
   const planned = first + pacePlan(card.pace).days + 1;

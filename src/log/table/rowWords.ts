@@ -18,12 +18,26 @@ const matched = /\b(?:matched|pre-?mix(?:ed)?|same level|copper in (?:the )?new 
 const notMatched =
   /\b(?:forg[oe]t(?:ten)?|no|not|never|without|missed|skipped|left out|non)\b[^.;,]*\b(?:copper|cu|match(?:ed)?|pre-?mix(?:ed)?|dosed)\b|\b(?:un|non-?)matched\b|\b(?:copper|cu) (?:forgotten|missed|left out)\b/i;
 
-/** Reads the notes and signs of a row for "after dose", "after WC", "matched" and "premixed". */
-export function rowWords(log: Log, index: number): RowWords {
-  const text = log.texts.note?.[index] ?? '';
-  const signs = log.texts.signs?.[index] ?? '';
-  if (text === '' && signs === '') return nothing;
-  const said = signs === '' ? text : text === '' ? signs : `${text}; ${signs}`;
+/** Reads the notes and signs of a log's rows for "after dose", "after WC", "matched" and "premixed". */
+export function rowWords({ texts: { note, signs } }: Log): (index: number) => RowWords {
+  // The same words come again and again in a log.
+  const known = new Map<string, RowWords>();
+  const wordsOf = (text: string): RowWords => {
+    const before = known.get(text);
+    if (before !== undefined) return before;
+    const words = wordsIn(text);
+    known.set(text, words);
+    return words;
+  };
+  return (index) => {
+    const text = note?.[index] ?? '';
+    const sign = signs?.[index] ?? '';
+    if (text === '' && sign === '') return nothing;
+    return wordsOf(sign === '' ? text : text === '' ? sign : `${text}; ${sign}`);
+  };
+}
+
+function wordsIn(said: string): RowWords {
   if (!telling.test(said)) return nothing;
   return {
     afterDose: afterDose.test(said),

@@ -11,6 +11,7 @@ import { rowWords } from './rowWords.js';
 export function waterEventsOf(log: Log, card: Card): WaterEvents {
   const writer = new EventWriter(log);
   const { volume: volumes, 'top-off': topOffs, dose: doses } = log.numbers;
+  const wordsOf = rowWords(log);
   let volume: number = card.volume;
   for (let index = 0; index < log.count; index++) {
     writer.entry = index;
@@ -19,7 +20,7 @@ export function waterEventsOf(log: Log, card: Card): WaterEvents {
       volume = said;
       writer.add(eventKinds.volume, said, 0);
     }
-    const words = rowWords(log, index);
+    const words = wordsOf(index);
     if (!words.afterChange && !words.afterDose) writer.addReading();
     addChange(writer, log, index, volume, words.matched);
     if (words.afterChange && !words.afterDose) writer.addReading();

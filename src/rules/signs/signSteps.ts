@@ -26,9 +26,7 @@ interface Course {
   readonly ill: Set<string>;
 }
 
-interface Read extends SignText {
-  readonly reading: SignReading & { readonly kind: SignRow['reading'] };
-}
+type Read = SignReading & { readonly kind: SignRow['reading'] };
 
 /**
  * The steps that texts about fish under copper call for, in time order.
@@ -42,7 +40,7 @@ interface Read extends SignText {
  * @returns rows in time order, one for each text
  */
 export function signSteps(texts: readonly SignText[]): readonly SignRow[] {
-  const ordered = [...texts].sort((a, b) => a.when - b.when || a.row - b.row);
+  const ordered = inTimeOrder(texts);
   const readingOf = remembered(signReading);
   const course: Course = { phase: 'well', lastSign: -Infinity, last: 'unread', ill: new Set() };
   const rows: SignRow[] = [];
@@ -51,64 +49,78 @@ export function signSteps(texts: readonly SignText[]): readonly SignRow[] {
     const when = ordered[first]?.when ?? NaN;
     let next = first + 1;
     while ((ordered[next]?.when ?? Infinity) - when < instantDays) next++;
-    const instant = ordered
-      .slice(first, next)
-      .map((text) => ({ ...text, reading: resolved(readingOf(text.text), course) }));
-    const step = stepOf(instant, course);
-    for (const { reading, ...text } of instant) {
-      const unread = reading.kind === 'unread' && course.phase !== 'stopped';
-      rows.push({ ...text, reading: reading.kind, step: unread ? 'unread' : step });
+    const instant: Read[] = [];
+    for (let at = first; at < next; at++) instant.push(resolved(readingOf(ordered[at]?.text ?? ''), course));
+    const step = stepOf(instant, when, course);
+    for (const { kind } of instant) {
+      const { row, text, when: time } = ordered[first++] ?? nothing;
+      const unread = kind === 'unread' && course.phase !== 'stopped';
+      rows.push({ when: time, row, text, reading: kind, step: unread ? 'unread' : step });
     }
-    first = next;
   }
   return rows;
+}
+
+const nothing: SignText = { when: NaN, row: 0, text: '' };
+
+/** A log's texts come in time order. */
+function inTimeOrder(texts: readonly SignText[]): readonly SignText[] {
+  const order = (a: SignText, b: SignText): number => a.when - b.when || a.row - b.row;
+  const isOrdered = texts.every((text, at) => at === 0 || order(texts[at - 1] ?? text, text) <= 0);
+  return isOrdered ? texts : [...texts].sort(order);
 }
 
 /** The same words come again and again in a log. */
 function remembered(read: (text: string) => SignReading): (text: string) => SignReading {
   const known = new Map<string, SignReading>();
   return (text) => {
-    const reading = known.get(text) ?? read(text);
+    const before = known.get(text);
+    if (before !== undefined) return before;
+    const reading = read(text);
     known.set(text, reading);
     return reading;
   };
 }
 
-function resolved(reading: SignReading, course: Course): Read['reading'] {
-  return { ...reading, kind: reading.kind === 'same' ? course.last : reading.kind };
+function resolved(reading: SignReading, course: Course): Read {
+  return reading.kind === 'same' ? { ...reading, kind: course.last } : (reading as Read);
 }
 
 /** The step of one instant; the course goes on from it. */
-function stepOf(instant: readonly Read[], course: Course): SignStep {
-  const said = (kind: SignRow['reading']): readonly Read[] => instant.filter(({ reading }) => reading.kind === kind);
-  const when = instant[0]?.when ?? NaN;
-  course.last = strongestFirst.find((kind) => said(kind).length > 0) ?? course.last;
+function stepOf(instant: readonly Read[], when: number, course: Course): SignStep {
+  const said = (kind: Read['kind']): readonly Read[] => instant.filter((reading) => reading.kind === kind);
+  const strongest = strongestOf(instant);
+  course.last = strongest ?? course.last;
   if (course.phase === 'stopped') return 'stop copper';
-  const signs = said('sign');
-  if (signs.length > 0) return stepAtSign(signs, when, course);
-  if (said('easing').length > 0 && course.phase === 'ill') {
+  if (strongest === 'sign') return stepAtSign(said('sign'), when, course);
+  if (course.phase === 'ill' && strongest === 'easing') {
     course.lastSign = when;
     return 'lower and wait';
   }
-  if (course.phase === 'ill' && said('clear').length > 0 && !isRecovery(said('clear'), course)) return 'lower and wait';
+  if (course.phase === 'ill' && strongest === 'clear' && !isRecovery(said('clear'), course)) return 'lower and wait';
   return course.phase === 'recovered' ? 'raise slowly' : course.phase === 'ill' ? 'lower and wait' : '';
 }
 
+function strongestOf(instant: readonly Read[]): (typeof strongestFirst)[number] | undefined {
+  for (const kind of strongestFirst) for (const reading of instant) if (reading.kind === kind) return kind;
+  return undefined;
+}
+
 function stepAtSign(signs: readonly Read[], when: number, course: Course): SignStep {
-  const continuing = signs.every(({ reading }) => reading.continuing);
+  const continuing = signs.every(({ continuing }) => continuing);
   const clearLongEnough = when - course.lastSign >= clearDays - secondDays && !continuing;
   const again = course.phase === 'recovered' || (course.phase === 'ill' && clearLongEnough);
   const step = again ? 'stop copper' : course.phase === 'well' ? 'test first' : 'lower and wait';
   course.phase = again ? 'stopped' : 'ill';
   course.lastSign = when;
-  for (const { reading } of signs) reading.fish.forEach((name) => course.ill.add(name));
+  for (const { fish } of signs) fish.forEach((name) => course.ill.add(name));
   return step;
 }
 
 /** Whether these texts say that the ill fish are well; the course is then one of recovery. */
 function isRecovery(clear: readonly Read[], course: Course): boolean {
-  const unnamed = course.ill.size === 0 || clear.some(({ reading }) => reading.fish.length === 0);
-  for (const { reading } of clear) reading.fish.forEach((name) => course.ill.delete(name));
+  const unnamed = course.ill.size === 0 || clear.some(({ fish }) => fish.length === 0);
+  for (const { fish } of clear) fish.forEach((name) => course.ill.delete(name));
   if (!unnamed && course.ill.size > 0) return false;
   course.phase = 'recovered';
   return true;

@@ -1,6 +1,8 @@
 import { eventKinds } from '../../log/waterEvents.js';
 import { levelTolerance } from '../../units/quantity.js';
+import { signStepAt } from '../signs/signStepAt.js';
 import type { Treatment } from '../treatment.js';
+import { entryOfRow } from './entryOfRow.js';
 
 const takingOut =
   /\b(?:copper out|(?:remov|lower|reduc|dilut|pull|strip|clear)(?:e|es|ed|ing)?\b[^.;]*\b(?:cu|copper|level)|bring(?:ing)? (?:it|copper|level) down)\b/i;
@@ -27,14 +29,11 @@ export function isLowering(
 function noteOf({ log, events }: Treatment, index: number): string {
   const notes = log.texts.note;
   if (notes === null) return '';
-  const entry = log.row.indexOf(events.row[index] ?? 0);
-  return notes[entry] ?? '';
+  return notes[entryOfRow(log, events.row[index] ?? 0, events.when[index] ?? NaN)] ?? '';
 }
 
 function isForSigns({ signs, events }: Treatment, index: number): boolean {
-  const when = events.when[index] ?? NaN;
-  let step = '';
-  for (const sign of signs) if (sign.when <= when && sign.step !== 'unread') step = sign.step;
+  const step = signStepAt(signs, events.when[index] ?? NaN);
   return step === 'lower and wait' || step === 'test first' || step === 'stop copper';
 }
 

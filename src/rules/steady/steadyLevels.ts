@@ -48,8 +48,7 @@ function fitted(levels: LevelModel, usual: number): SteadyLevels {
   const { steps, course } = levels.path;
   const { drift } = course;
   const { count } = steps;
-  const surprise = levels.innovation.some((off) => Math.abs(off) > noSurprise);
-  if (!surprise) return { ...steadyPass({ steps, course, scale: 1, count }), rate: course.rate };
+  if (!isSurprising(levels.innovation)) return { ...steadyPass({ steps, course, scale: 1, count }), rate: course.rate };
   const counted = Math.min(count, rateEvents);
   const costOf = (rate: number, scale: number): number =>
     steadyPass({ steps, course: { rate, drift }, scale, count: counted }).cost;
@@ -57,6 +56,12 @@ function fitted(levels: LevelModel, usual: number): SteadyLevels {
   const scale = scaleOf(steadyPass({ steps, course: { rate: rough, drift }, scale: 1, count }));
   const rate = refined(rough, (tried) => costOf(tried, scale));
   return { ...steadyPass({ steps, course: { rate, drift }, scale, count }), rate };
+}
+
+/** A loop: a call for each reading of a long log would cost more than the pass. */
+function isSurprising(innovation: Float64Array): boolean {
+  for (const off of innovation) if (Math.abs(off) > noSurprise) return true;
+  return false;
 }
 
 function likeliest(rates: readonly number[], costOf: (rate: number) => number): number {

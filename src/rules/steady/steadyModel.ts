@@ -24,7 +24,7 @@ export function steadyModel(treatment: Treatment): SteadyModel | null {
   const steady = steadyLevels(treatment);
   if (levels === null || steady === null) return null;
   const isAstray = (index: number): boolean => steady.fate[index] === fates.stray || steady.fate[index] === fates.last;
-  if (!steady.fate.some((_, index) => isAstray(index))) return { events, model: levels };
+  if (steady.allFit || !steady.fate.some((_, index) => isAstray(index))) return { events, model: levels };
   const before = known.get(treatment);
   if (before !== undefined) return before;
   const kept = eventsWhere(events, (index) => !isAstray(index));

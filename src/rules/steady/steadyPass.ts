@@ -15,6 +15,8 @@ export interface SteadyPass {
   readonly off: Float64Array;
   /** One of `fates`. */
   readonly fate: Uint8Array;
+  /** No reading lies outside the gate. */
+  readonly allFit: boolean;
   /** −2·ln of the likelihood, each reading's part of it cut at the gate. */
   readonly cost: number;
 }
@@ -54,8 +56,7 @@ interface Passing {
  */
 export function steadyPass(passing: Passing): SteadyPass {
   const { steps, scale, count } = passing;
-  const column = () => new Float64Array(count).fill(NaN);
-  const pass = { predicted: column(), spread: column(), off: column(), fate: new Uint8Array(count), cost: 0 };
+  const pass = emptyPass(count);
   const known: Known = { level: 0, variance: Infinity };
   for (let index = 0; index < count; index++) {
     carry(known, passing, index);
@@ -75,10 +76,17 @@ export function steadyPass(passing: Passing): SteadyPass {
     pass.cost += 2 * Math.log(spread) + Math.min(off * off, gate * gate);
     const fate = Math.abs(off) <= gate ? fates.fits : fateOf(known, passing, index);
     pass.fate[index] = fate;
+    if (fate !== fates.fits) pass.allFit = false;
     if (fate === fates.fits) learn(known, passing, index);
     else if (fate === fates.jump) startAt(known, passing, index);
   }
   return pass;
+}
+
+function emptyPass(count: number) {
+  const column = () => new Float64Array(count).fill(NaN);
+  const pass = { predicted: column(), spread: column(), off: column() };
+  return { ...pass, fate: new Uint8Array(count), allFit: true, cost: 0 };
 }
 
 /** The next readings decide whether the level is where it was expected, or where this one says. */
@@ -127,7 +135,7 @@ function carry(known: Known, { steps, course }: Passing, index: number): void {
   }
   const kept = share * Math.exp(-course.rate * days);
   known.level = kept * known.level + (steps.added[index] ?? NaN);
-  const drifted = share * share * course.drift ** 2 * wandering(course.rate, days);
+  const drifted = share * share * (course.drift * course.drift) * wandering(course.rate, days);
   known.variance = (kept === 0 ? 0 : kept * kept * known.variance) + drifted;
 }
 

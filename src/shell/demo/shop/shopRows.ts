@@ -1,6 +1,7 @@
 import { serialOf } from '../serialOf.js';
 import type { ShopRow } from './shopRow.js';
 import { shopSystems } from './shopSystems.js';
+import { shopTroubles } from './shopTroubles.js';
 import { simulatedRows } from './simulatedRows.js';
 
 /** The moment at which the shop is looked at, a Monday morning. */
@@ -12,7 +13,7 @@ const firstSeed = 4100;
 export const shopRows: readonly ShopRow[] = shopSystems
   .flatMap((system, index) => {
     const rows = simulatedRows(system, firstSeed + 10 * index, shopMoment);
-    system.plant?.(rows, system);
+    shopTroubles[system.name]?.(rows, system);
     return rows;
   })
   .sort((a, b) => a.when - b.when);

@@ -1,5 +1,4 @@
 import type { FormName } from '../../../index.js';
-import type { ShopRow } from './shopRow.js';
 
 /** A system of the shop and its treatment. */
 export interface ShopSystem {
@@ -19,8 +18,6 @@ export interface ShopSystem {
   readonly lossPerDay: number;
   readonly changeEveryDays: number;
   readonly fish: string;
-  /** What went wrong, planted into the rows that the simulated tank gave; nothing where all went well. */
-  readonly plant?: (rows: ShopRow[], system: ShopSystem) => void;
-  /** In a sentence, for the sheet. */
+  /** What happened in it, in a sentence for the sheet. */
   readonly story: string;
 }
