@@ -344,7 +344,7 @@ const wholeLog: readonly Example[] = [
     answer: [
       ['Name', 'Value', 'Unit', 'Read as'],
       ['Volume', 200, 'L', 'volume'],
-      ['Form', 'chelated', 'mg/L', 'form or band'],
+      ['Form', 'chelated', '', 'form or band'],
       ['Strength', 10, 'mg/mL', 'strength'],
     ],
     shows: 'A card of three rows, and what each is taken for.',

@@ -26,7 +26,7 @@ export function doNow(treatment: Treatment): readonly Task[] {
   const signs = signsAfterArrival(treatment);
   return [
     ...mend.slice(0, 1),
-    ...signTasks(signs),
+    ...signTasks(signs, last, treatment),
     ...levelTasks(treatment, last, signs),
     ...holdTasks(treatment, last),
   ];
@@ -45,14 +45,16 @@ function testFirst(treatment: Treatment, last: LastTest | null): Task | null {
 }
 
 /** What the last text about the fish asks for. */
-function signTasks(signs: readonly SignRow[]): readonly Task[] {
+function signTasks(signs: readonly SignRow[], last: LastTest, { card }: Treatment): readonly Task[] {
   const spoken = signs.filter(({ step }) => step !== 'unread' && step !== '');
   const step = spoken[spoken.length - 1]?.step;
   switch (step) {
     case 'test first':
       return [{ kind: 'test fish water' }];
-    case 'lower and wait':
     case 'raise slowly':
+      // Nothing to raise where nothing was lowered, or where the level is back in the band.
+      return last.low < card.band.low - levelTolerance ? [{ kind: step }] : [];
+    case 'lower and wait':
     case 'stop copper':
       return [{ kind: step }];
     case 'unread':

@@ -26,7 +26,7 @@ function valueOf(name: CardName, card: Card, written: string): ValueAndUnit {
 const values: Readonly<Record<CardName, (card: Card, written: string) => ValueAndUnit>> = {
   system: (_, written) => [written, ''],
   volume: ({ volume }) => [volume, 'L'],
-  band: (card) => [bandText(card), 'mg/L'],
+  band: (card) => [bandText(card), card.form === null ? 'mg/L' : ''],
   strength: ({ strength }) => [strength ?? '', 'mg/mL'],
   aim: ({ aim }) => [aim, 'mg/L'],
   'meter accuracy': ({ meterAccuracy }) => [meterAccuracy ?? '', 'mg/L'],

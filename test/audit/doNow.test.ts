@@ -76,6 +76,13 @@ describe('doNow', () => {
     expect(doing(`When | Copper\n${rows.join('\n')}`, '2026-04-01 09:00')).toEqual(['see QT.READY']);
   });
 
+  it('raises again after a recovery only what was lowered', () => {
+    const log = (level: number) =>
+      `When | Copper | Signs\n2026-03-01 08:00 | 2.3 | not eating\n2026-03-02 08:00 | 1.5 | \n2026-03-03 08:00 | ${level} | eating again`;
+    expect(doing(log(1.5), '2026-03-03 09:00')[0]).toBe('raise slowly');
+    expect(doing(log(2.3), '2026-03-03 09:00')).not.toContain('raise slowly');
+  });
+
   it('names a row that cannot be read, and acts on the signs of the fish', () => {
     const log =
       'When | Copper | Signs\n2026-03-01 08:00 | 2.3 | eating\n2026-03-02 08:00 | LOW | \n2026-03-03 08:00 | 2.3 | not eating';

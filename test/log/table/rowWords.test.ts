@@ -13,7 +13,7 @@ const said = (note: string) => {
     needs: ['time', 'copper'],
   });
   if (!log.ok) throw new Error(JSON.stringify(log.problem));
-  return rowWords(log.value, 0);
+  return rowWords(log.value)(0);
 };
 
 describe('rowWords', () => {
