@@ -50,8 +50,9 @@ export function filteredLevels(
   for (let index = 0; index < count; index++) {
     const days = elapsed[index] ?? NaN;
     const left = share[index] ?? NaN;
-    const decayed = Math.exp(-rate * days);
-    const drift = driftVariance * wandering(rate, days);
+    // Of several events in one row all but the first come at once.
+    const decayed = days === 0 ? 1 : Math.exp(-rate * days);
+    const drift = days === 0 ? 0 : driftVariance * wandering(rate, days);
     const kept = left * decayed;
     level = kept * level + (added[index] ?? NaN);
     // Infinity·0 is no number.

@@ -38,7 +38,7 @@ export interface LevelModel extends LevelBands, ReadingResiduals {
   readonly lossRateSpread: number;
   /** Share of the level that is lost in a day: 1 − e^(−k). */
   readonly lossPerDay: Fraction;
-  readonly massBalance: MassBalance;
+  readonly massBalance: () => MassBalance;
   /** For the level at other times. */
   readonly path: LevelPath;
 }
@@ -87,18 +87,13 @@ export function levelModel(modelled: Modelled): Result<LevelModel, Problem> {
   const smoothed = smoothedLevels(steps, filtered);
   const sensitivity = slopes(smoothed.mean, movedMean, further);
   const bands = levelBands({ steps, filtered, smoothed, sensitivity, rateSpread: spread });
-  let balance: MassBalance | null = null;
   return ok({
     ...bands,
     ...readingResiduals({ events, steps, filtered, expected: bands.expected }),
     lossRate: rate,
     lossRateSpread: spread,
     lossPerDay: fraction(-Math.expm1(-rate)),
-    /** Few ask for it. */
-    get massBalance() {
-      balance ??= massBalance({ events, steps, filtered, smoothed, volume });
-      return balance;
-    },
+    massBalance: () => massBalance({ events, steps, filtered, smoothed, volume }),
     path: { course: { rate, drift }, rateSpread: spread, steps, filtered, smoothed, sensitivity },
   });
 }

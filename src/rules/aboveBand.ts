@@ -40,7 +40,8 @@ export const aboveBand: Rule = (treatment, named) => {
     if (!isAbove) {
       // Clearing makes a new table each time.
       if (told.size > 0) told.clear();
-      if (odd.size > 0 && odd.get(row[highest] ?? 0)?.high === Infinity) found.push(above(treatment, highest, level, 'top unknown'));
+      if (odd.size > 0 && odd.get(row[highest] ?? 0)?.high === Infinity)
+        found.push(above(treatment, highest, level, 'top unknown'));
       continue;
     }
     events ??= eventsOfReadings(treatment);

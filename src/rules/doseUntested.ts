@@ -35,30 +35,31 @@ export const doseUntested: Rule = ({ events }, named) => {
     const isOld = untested >= 0 || when - tested > oldTest + secondDays;
     if (isOld && !named.has(row) && !isTestedThen(events, index)) {
       if (first !== null) further.push(row);
-      else {
-        const after =
-          untested < 0
-            ? null
-            : { row: events.row[untested] ?? 0, hours: (when - (events.when[untested] ?? NaN)) * hoursPerDay };
-        const hours = tested === tested ? (when - tested) * hoursPerDay : null;
-        const dose = events.amount[index] ?? NaN;
-        first = {
-          severity: 'warning',
-          when,
-          row,
-          source: 'Practice',
-          code: 'dose-untested',
-          dose,
-          hours,
-          after,
-          further,
-        };
-      }
+      else first = finding(events, { index, tested, untested, further });
     }
     dosed = index;
   }
   return first === null ? [] : [first];
 };
+
+function finding(
+  events: WaterEvents,
+  { index, tested, untested, further }: { index: number; tested: number; untested: number; further: readonly number[] },
+): Finding {
+  const when = events.when[index] ?? NaN;
+  const hoursSince = (earlier: number): number => (when - earlier) * hoursPerDay;
+  return {
+    severity: 'warning',
+    when,
+    row: events.row[index] ?? 0,
+    source: 'Practice',
+    code: 'dose-untested',
+    dose: events.amount[index] ?? NaN,
+    hours: tested === tested ? hoursSince(tested) : null,
+    after: untested < 0 ? null : { row: events.row[untested] ?? 0, hours: hoursSince(events.when[untested] ?? NaN) },
+    further,
+  };
+}
 
 /** A reading of the same moment in a later row. */
 function isTestedThen({ count, kind, when }: WaterEvents, dose: number): boolean {

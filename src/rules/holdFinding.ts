@@ -92,7 +92,14 @@ export type HoldFinding =
       readonly reason: 'once' | 'far' | 'twice' | 'signs' | 'top unknown';
     }
   | { readonly code: 'untested-stretch'; readonly hours: number; readonly open: boolean }
-  | { readonly code: 'untested-noted'; readonly rows: readonly number[]; readonly longest: number }
+  | {
+      readonly code: 'untested-noted';
+      /** Of the tests that ended them. */
+      readonly rows: readonly number[];
+      readonly longest: number;
+      /** The row since which nothing was tested, where the last one has not ended. */
+      readonly openSince: number | null;
+    }
   | {
       readonly code: 'restarted-untested';
       readonly hours: number;

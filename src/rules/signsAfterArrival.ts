@@ -1,3 +1,4 @@
+import { copperPresence } from './copperPresence.js';
 import { onlyNotEating } from './onlyNotEating.js';
 import { signSteps, type SignRow } from './signs/signSteps.js';
 import type { Treatment } from './treatment.js';
@@ -6,16 +7,23 @@ import type { Treatment } from './treatment.js';
 const settling = 1;
 
 /**
- * The texts about the fish with the step each asks for, leaving out what says no more than that a fish does not eat on
- * the day of its arrival: that is not a sign.
+ * The texts about the fish with the step each asks for, leaving out what was written before any copper was in the water,
+ * and what says no more than that a fish does not eat on the day of its arrival: neither is a sign of copper.
  *
  * Source: [Practice].
  */
 export function signsAfterArrival(treatment: Treatment): readonly SignRow[] {
   const { signs } = treatment;
   const arrivals = arrivalsOf(treatment);
-  if (arrivals.length === 0 || !signs.some((row) => isSettling(row, arrivals))) return signs;
-  return signSteps(signs.filter((row) => !isSettling(row, arrivals)));
+  const copperSince = firstCopper(treatment);
+  const isLeftOut = (row: SignRow): boolean => row.when < copperSince || isSettling(row, arrivals);
+  return signs.some(isLeftOut) ? signSteps(signs.filter((row) => !isLeftOut(row))) : signs;
+}
+
+/** When copper was first in the water; -Infinity where the log never shows it, so that no text is lost. */
+function firstCopper(treatment: Treatment): number {
+  const first = copperPresence(treatment).indexOf(1);
+  return first === -1 ? -Infinity : (treatment.log.when[first] ?? -Infinity);
 }
 
 function arrivalsOf({ log, card }: Treatment): readonly number[] {

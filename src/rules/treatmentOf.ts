@@ -23,40 +23,60 @@ export function treatmentOf(whole: Log, card: Card, asOf: number | undefined): T
     ...(asOf === undefined ? {} : { asOf }),
     ...(card.arrived === null ? {} : { arrived: card.arrived }),
   };
-  const events = once(() => waterEventsOf(log, card));
-  const levels = once(() => {
-    const model = treatmentLevels({ events: events(), card });
-    return model.ok ? model.value : null;
-  });
-  const signs = once(() => signSteps(textsOf(log)));
-  return {
+  return new LazyTreatment({
     log,
     card,
     readings,
     entryOfReading,
     terms,
     trace: traceHolds(readings, terms),
-    get events() {
-      return events();
-    },
-    get levels() {
-      return levels();
-    },
-    get signs() {
-      return signs();
-    },
     now: asOf ?? log.when[log.count - 1] ?? NaN,
     isAsked: asOf !== undefined,
-  };
+  });
 }
 
-/** What costs much and not every question needs, made when it is first asked for. */
-function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | null = null;
-  return () => {
-    if (made === null) made = { value: make() };
-    return made.value;
-  };
+type Known = Omit<Treatment, 'events' | 'levels' | 'signs'>;
+
+/** What costs much and not every question needs is made when it is first asked for. */
+class LazyTreatment implements Treatment {
+  readonly log: Treatment['log'];
+  readonly card: Treatment['card'];
+  readonly readings: Treatment['readings'];
+  readonly entryOfReading: Treatment['entryOfReading'];
+  readonly terms: Treatment['terms'];
+  readonly trace: Treatment['trace'];
+  readonly now: number;
+  readonly isAsked: boolean;
+  private madeEvents: Treatment['events'] | undefined = undefined;
+  private madeLevels: Treatment['levels'] | undefined = undefined;
+  private madeSigns: Treatment['signs'] | undefined = undefined;
+
+  constructor({ log, card, readings, entryOfReading, terms, trace, now, isAsked }: Known) {
+    this.log = log;
+    this.card = card;
+    this.readings = readings;
+    this.entryOfReading = entryOfReading;
+    this.terms = terms;
+    this.trace = trace;
+    this.now = now;
+    this.isAsked = isAsked;
+  }
+
+  get events(): Treatment['events'] {
+    return (this.madeEvents ??= waterEventsOf(this.log, this.card));
+  }
+
+  get levels(): Treatment['levels'] {
+    if (this.madeLevels === undefined) {
+      const model = treatmentLevels(this);
+      this.madeLevels = model.ok ? model.value : null;
+    }
+    return this.madeLevels;
+  }
+
+  get signs(): Treatment['signs'] {
+    return (this.madeSigns ??= signSteps(textsOf(this.log)));
+  }
 }
 
 /** A meter whose accuracy is not on the card: a fortieth of the aim, at least 0.01 mg/L. Common practice. */

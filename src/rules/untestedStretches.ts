@@ -73,7 +73,8 @@ function note(stretches: readonly Stretch[]): Finding {
     when: stretches[0]?.when ?? null,
     row: stretches[0]?.row ?? null,
     source: 'Practice',
-    rows: stretches.map(({ row }) => row),
+    rows: stretches.filter(({ isOpen }) => !isOpen).map(({ row }) => row),
+    openSince: stretches.find(({ isOpen }) => isOpen)?.row ?? null,
     longest: Math.max(...stretches.map(({ days }) => days)) * 24,
   };
 }

@@ -40,7 +40,10 @@ function holdText(
 ): string {
   switch (why.code) {
     case 'days': {
-      const date = why.readyOn === null ? 'no hold is running' : `reached on ${isoFromSerial(why.readyOn)}`;
+      const date =
+        why.readyOn === null
+          ? 'no hold is running'
+          : `${why.isTested ? '' : 'would be '}reached on ${isoFromSerial(why.readyOn)}`;
       const open = why.readyOn === null || why.isTested ? '' : ', if a test then or later is still in the band';
       return `${rounded(why.held, 2)} of ${rounded(why.wanted, 2)} days held; ${date}${open}`;
     }

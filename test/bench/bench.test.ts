@@ -11,7 +11,7 @@ describe('the benchmarks', () => {
     const { run, baseline, holds } = bench.prepare();
     expect(holds(run())).toBe(true);
     expect(holds('')).toBe(false);
-    expect(medianRatio(run, baseline, 1).ratio).toBeGreaterThan(0);
+    expect(medianRatio(run, baseline, { runs: 1 }).ratio).toBeGreaterThan(0);
   });
 
   it('HOLDCHANCE, 200 readings runs', () => {

@@ -1,3 +1,4 @@
+import type { Measuring } from './medianRatio.js';
 import type { StandInHost } from '../host/standInHost.js';
 import {
   dateAndTime,
@@ -15,6 +16,8 @@ export interface Bench {
   readonly name: string;
   /** The most that the ratio to the bare pass may be. */
   readonly limit: number;
+  /** Where it is not measured as all are. */
+  readonly measuring?: Measuring;
   /** Makes the cells, and no sooner: what other benches hold in memory would be the collector's work here. */
   readonly prepare: () => {
     readonly run: () => unknown;

@@ -22,16 +22,32 @@ export interface Measured {
   readonly ratio: number;
 }
 
+export interface Measuring {
+  readonly runs: number;
+  /** Calls of each before the clock runs. */
+  readonly warmUps?: number;
+  /**
+   * Whether the collector runs before each call, so that none pays for another's garbage. A whole collection also throws
+   * away compiled code, which then costs more than a call that takes a few milliseconds: without it each call pays for
+   * the garbage of all.
+   */
+  readonly collects?: boolean;
+}
+
 /** Both run in turn in one process, after a warm-up. */
-export function medianRatio(run: () => unknown, baseline: () => unknown, runs: number): Measured {
-  for (let i = 0; i < 3; i++) {
+export function medianRatio(
+  run: () => unknown,
+  baseline: () => unknown,
+  { runs, warmUps = 3, collects = true }: Measuring,
+): Measured {
+  for (let i = 0; i < warmUps; i++) {
     run();
     baseline();
   }
   const own: number[] = [];
   const bare: number[] = [];
   for (let i = 0; i < runs; i++) {
-    globalThis.gc?.();
+    if (collects) globalThis.gc?.();
     bare.push(time(baseline));
     own.push(time(run));
   }

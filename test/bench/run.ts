@@ -12,6 +12,8 @@ import { hourly, levels } from './cells.js';
 import { logBenches } from './logBenches.js';
 import { medianRatio } from './medianRatio.js';
 
+const runs = 9;
+
 interface Line {
   readonly what: string;
   readonly measured: string;
@@ -22,7 +24,7 @@ interface Line {
 function benchLine(bench: Bench): Line {
   const { run, baseline, holds } = bench.prepare();
   if (!holds(run())) throw new Error(`${bench.name}: wrong answer`);
-  const own = medianRatio(run, baseline, 9);
+  const own = medianRatio(run, baseline, { runs, ...bench.measuring });
   const measured = `${own.milliseconds.toFixed(1)} ms against ${own.baseline.toFixed(1)} ms`;
   return { what: bench.name, measured, ratio: own.ratio, limit: bench.limit };
 }
@@ -55,7 +57,7 @@ function memoryLine(rows: number): Line {
 
 function chanceLine(): Line {
   const run = holdChance(standInHost());
-  const { milliseconds } = medianRatio(run, run, 9);
+  const { milliseconds } = medianRatio(run, run, { runs });
   const measured = `${milliseconds.toFixed(1)} ms against 50 ms`;
   return { what: 'HOLDCHANCE, 200 readings', measured, ratio: milliseconds / 50, limit: 1 };
 }
@@ -66,7 +68,7 @@ function sizeLine(): Line {
 }
 
 function report(rows: number): void {
-  process.stdout.write(`${rows} rows; Node ${process.version}; median of 9 runs after a warm-up\n`);
+  process.stdout.write(`${rows} rows; Node ${process.version}; median of ${runs} runs or more after a warm-up\n`);
   const measures = allBenches(rows).map((_, i) => () => apart<Line>('bench', rows, i));
   for (const measure of [...measures, () => memoryLine(rows), chanceLine, sizeLine]) {
     const { what, measured, ratio, limit } = measure();

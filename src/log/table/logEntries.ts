@@ -1,23 +1,24 @@
-import type { Log, NumberKind, TextKind } from './log.js';
+import type { Log } from './log.js';
+import { numbersOf, textsOf } from './logColumns.js';
 
 /** Some of a log's entries, in their order, and the faults that the test lets stand. */
 export function logEntries(log: Log, entries: Uint32Array, keepsFault: (when: number, row: number) => boolean): Log {
-  const numbers = Object.entries(log.numbers).map(([kind, column]) => [kind, picked(column, entries)]);
-  const texts = Object.entries(log.texts).map(([kind, column]) => [
-    kind,
-    column === null ? null : Array.from(entries, (from) => column[from] ?? ''),
-  ]);
+  const text = (column: readonly string[] | null): readonly string[] | null =>
+    column === null ? null : Array.from(entries, (from) => column[from] ?? '');
   return {
-    ...log,
+    headings: log.headings,
     count: entries.length,
     row: Uint32Array.from(entries, (from) => log.row[from] ?? 0),
     when: Float64Array.from(entries, (from) => log.when[from] ?? NaN),
     dateOnly: Uint8Array.from(entries, (from) => log.dateOnly[from] ?? 0),
     copper: Uint8Array.from(entries, (from) => log.copper[from] ?? 0),
     low: Float64Array.from(entries, (from) => log.low[from] ?? NaN),
+    odd: log.odd,
+    zeroRows: log.zeroRows,
+    hasBlanks: log.hasBlanks,
+    numbers: numbersOf((kind) => picked(log.numbers[kind], entries)),
     changeShare: picked(log.changeShare, entries),
-    numbers: Object.fromEntries(numbers) as Record<NumberKind, Float64Array | null>,
-    texts: Object.fromEntries(texts) as Record<TextKind, readonly string[] | null>,
+    texts: textsOf((kind) => text(log.texts[kind])),
     faults: log.faults.filter(({ when, row }) => keepsFault(when, row)),
   };
 }

@@ -1,14 +1,10 @@
-import type { Limits, Problem } from '../../result/problem.js';
-import { ok, refuse, type Result } from '../../result/result.js';
-import { salinityFromSpecificGravity } from '../../seawater/salinityFromSpecificGravity.js';
+import type { Limits } from '../../result/problem.js';
 import { isBlank, type Cell } from '../../units/cell.js';
-import { decimalText } from '../../units/decimalText.js';
-import { celsius, specificGravity } from '../../units/quantity.js';
-import { shown } from '../../units/shown.js';
 import { dimensions, type DimensionName } from '../../units/unitTable.js';
 import type { HeadingRead } from '../headings/readHeadings.js';
-import { columnNumber, type NumberColumn } from './columnNumbers.js';
+import type { NumberColumn } from './columnNumbers.js';
 import type { NumberKind } from './log.js';
+import { numberReader, readChange, type ReadNumber } from './numberReaders.js';
 import type { ReadRows } from './readRows.js';
 
 interface Kind {
@@ -31,13 +27,11 @@ const kinds: Readonly<Record<NumberKind, Kind>> = {
   'hold day': { dimension: 'plain', limits: notNegative },
 };
 
-type ReadNumber = (cell: Cell, column: NumberColumn, row: number) => Result<number, Problem>;
-
 /** A column of numbers, NaN where a row says nothing; null where the log has none. */
 export function numberColumn(at: ReadRows, kind: NumberKind, heading: HeadingRead | null): Float64Array | null {
   if (heading === null) return null;
   const values = new Float64Array(at.rows.count).fill(NaN);
-  fill(at, heading, kind, readers[kind] ?? columnNumberIn, (index, value) => (values[index] = value));
+  fill(at, heading, kind, numberReader(kind), (index, value) => (values[index] = value));
   return values;
 }
 
@@ -99,70 +93,3 @@ function plainSpan(kind: NumberKind, { dimension, limits, unit }: NumberColumn):
 function isNothing(cell: Cell): boolean {
   return typeof cell === 'string' && /^(?:none|no|n\/a|[-–—x]+)$/i.test(cell.trim());
 }
-
-const columnNumberIn: ReadNumber = (cell, column, row) => columnNumber(cell, column, { row });
-
-/** A share comes back negative: "25%", or a bare number under a heading with a percent sign. */
-const readChange: ReadNumber = (cell, column, row) => {
-  const isPercentText = typeof cell === 'string' && cell.trim().endsWith('%');
-  if (isPercentText || column.unit === '%') return shareOf(cell, row);
-  const bare =
-    typeof cell === 'number'
-      ? cell
-      : typeof cell === 'string' && decimalText(cell)?.rest === ''
-        ? (decimalText(cell)?.value ?? NaN)
-        : NaN;
-  if (column.unit === null && bare > 0 && bare <= 1)
-    return refuse({ code: 'share-of-volume', field: `row ${row}: change`, given: shown(cell) });
-  return columnNumber(cell, column, { row });
-};
-
-function shareOf(cell: Cell, row: number): Result<number, Problem> {
-  const text = typeof cell === 'string' ? decimalText(cell.replace('%', '')) : null;
-  const isText = typeof cell === 'string' && cell.includes('%');
-  const value = typeof cell === 'number' ? cell : text !== null && text.rest === '' && !text.unclear ? text.value : NaN;
-  const share = !isText && value <= 1 ? value : value / 100;
-  if (share >= 0 && share <= 1) return ok(share === 0 ? 0 : -share);
-  return refuse({ code: 'not-a-value', at: { row }, given: shown(cell), kind: 'change' });
-}
-
-/** Specific gravity where the heading says so or the number can be nothing else, taken at 25 °C over 25 °C. */
-const readSalinity: ReadNumber = (cell, column, row) => {
-  const { unit, ...own } = column;
-  const value = columnNumber(cell, { ...own, unit: unit === 'sg' ? null : unit }, { row });
-  if (!value.ok || value.value < 0.99 || value.value > 1.04) return value;
-  const salinity = salinityFromSpecificGravity({
-    specificGravity: specificGravity(value.value),
-    temperature: celsius(25),
-    reference: celsius(25),
-  });
-  return salinity.ok
-    ? salinity
-    : refuse({ code: 'out-of-limits', at: { row }, given: shown(cell), limits: { min: 1, max: 1.032 }, unit: '' });
-};
-
-/** No tank stands at 46 °C: a bare number above it is in °F. */
-const readTemperature: ReadNumber = (cell, column, row) => {
-  const bare =
-    typeof cell === 'number'
-      ? cell
-      : typeof cell === 'string' && decimalText(cell)?.rest === ''
-        ? (decimalText(cell)?.value ?? NaN)
-        : NaN;
-  return columnNumber(cell, column.unit === null && bare > 45 ? { ...column, unit: 'f' } : column, { row });
-};
-
-/** "matched" or "premixed" says that the new water had the tank's level. */
-const readReplacement: ReadNumber = (cell, column, row) =>
-  typeof cell === 'string' && /\b(?:matched|premixed|same|yes)\b/i.test(cell)
-    ? ok(matchedReplacement)
-    : columnNumber(cell, column, { row });
-
-/** Stands in the replacement column where the new water was brought to the tank's level. */
-export const matchedReplacement = -1;
-
-const readers: Partial<Record<NumberKind, ReadNumber>> = {
-  salinity: readSalinity,
-  temperature: readTemperature,
-  replacement: readReplacement,
-};

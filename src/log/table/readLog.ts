@@ -5,7 +5,8 @@ import { headingsOf, readHeadings, type HeadingRead } from '../headings/readHead
 import type { Gallon } from './columnNumbers.js';
 import { copperColumn } from './copperColumn.js';
 import { keptRows } from './keptRows.js';
-import type { Log, NumberKind, RowFault, TextKind } from './log.js';
+import type { Log, NumberKind, RowFault } from './log.js';
+import { numbersOf, textsOf } from './logColumns.js';
 import { headingRowOf, headingTexts, type LogRange } from './logRange.js';
 import { changeColumns, numberColumn } from './numberColumns.js';
 import { TimeReader } from './rowTimes.js';
@@ -18,28 +19,6 @@ export interface LogReading {
   /** Columns without which the question cannot be answered. */
   readonly needs: readonly ColumnKind[];
 }
-
-const numberKinds = [
-  'dose',
-  'replacement',
-  'top-off',
-  'salinity',
-  'temperature',
-  'pH',
-  'ammonia',
-  'volume',
-  'hold day',
-] as const satisfies readonly NumberKind[];
-const textKinds = [
-  'fish in',
-  'fish out',
-  'dead',
-  'signs',
-  'note',
-  'system',
-  'lot',
-  'who',
-] as const satisfies readonly TextKind[];
 
 /** Reads a log with its headings in people's own words. What cannot be read in a row is a fault; the rest is read. */
 export function readLog({ log, gallon, needs }: LogReading): Result<Log, Problem> {
@@ -67,18 +46,21 @@ function columnsOf({ log, gallon, headings, headingRow }: HeadedLog): Log {
   const at = { log, gallon, rows: timed, faults };
   const copper = copperColumn(at, only('copper'));
   const changes = changeColumns(at, only('change'));
-  const numbers = Object.fromEntries(numberKinds.map((kind) => [kind, numberColumn(at, kind, only(kind))]));
-  const texts = Object.fromEntries(textKinds.map((kind) => [kind, textColumn(at, headingsOf(headings, kind))]));
+  const number = (kind: NumberKind) => (kind === 'change' ? changes.litres : numberColumn(at, kind, only(kind)));
   return {
     headings,
     count: timed.count,
     row: timed.row,
     when: timed.when,
     dateOnly: timed.dateOnly,
-    ...copper,
-    numbers: { ...(numbers as Omit<Log['numbers'], 'change'>), change: changes.litres },
+    copper: copper.copper,
+    low: copper.low,
+    odd: copper.odd,
+    zeroRows: copper.zeroRows,
+    hasBlanks: copper.hasBlanks,
+    numbers: numbersOf(number),
     changeShare: changes.share,
-    texts: texts as Log['texts'],
+    texts: textsOf((kind) => textColumn(at, headingsOf(headings, kind))),
     faults: faults.sort((a, b) => a.row - b.row),
   };
 }

@@ -44,6 +44,7 @@ function plainText(cell: Cell): string {
 /** "Eating?" answered by yes or no. */
 function eatingText(cell: Cell): string {
   const text = plainText(cell);
+  if (text.length > 3) return text;
   if (/^(?:y|yes)$/i.test(text)) return 'eating';
   return /^(?:n|no)$/i.test(text) ? 'not eating' : text;
 }

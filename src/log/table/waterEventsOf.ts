@@ -1,7 +1,7 @@
 import type { Card } from '../card.js';
 import { eventKinds, type WaterEvents } from '../waterEvents.js';
 import { copperStates, type Log } from './log.js';
-import { matchedReplacement } from './numberColumns.js';
+import { matchedReplacement } from './numberReaders.js';
 import { rowWords } from './rowWords.js';
 
 /**

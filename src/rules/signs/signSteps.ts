@@ -1,5 +1,6 @@
 import { instantDays, secondDays } from '../../units/quantity.js';
-import { signReading, type SignReading } from './signReading.js';
+import { rememberedReading } from './rememberedReading.js';
+import type { SignReading } from './signReading.js';
 import type { SignText } from './signText.js';
 
 /** What a keeper does next; '' where nothing is to be done. */
@@ -13,9 +14,6 @@ export interface SignRow extends SignText {
 
 /** So long without a sign after the last one, and the next is a second episode even if nobody wrote "recovered". [days] */
 const clearDays = 3;
-
-/** What one instant is taken for, where its rows differ. */
-const strongestFirst = ['sign', 'easing', 'clear'] as const;
 
 interface Course {
   phase: 'well' | 'ill' | 'recovered' | 'stopped';
@@ -41,7 +39,6 @@ type Read = SignReading & { readonly kind: SignRow['reading'] };
  */
 export function signSteps(texts: readonly SignText[]): readonly SignRow[] {
   const ordered = inTimeOrder(texts);
-  const readingOf = remembered(signReading);
   const course: Course = { phase: 'well', lastSign: -Infinity, last: 'unread', ill: new Set() };
   const rows: SignRow[] = [];
   let first = 0;
@@ -50,7 +47,7 @@ export function signSteps(texts: readonly SignText[]): readonly SignRow[] {
     let next = first + 1;
     while ((ordered[next]?.when ?? Infinity) - when < instantDays) next++;
     const instant: Read[] = [];
-    for (let at = first; at < next; at++) instant.push(resolved(readingOf(ordered[at]?.text ?? ''), course));
+    for (let at = first; at < next; at++) instant.push(resolved(rememberedReading(ordered[at]?.text ?? ''), course));
     const step = stepOf(instant, when, course);
     for (const { kind } of instant) {
       const { row, text, when: time } = ordered[first++] ?? nothing;
@@ -70,20 +67,12 @@ function inTimeOrder(texts: readonly SignText[]): readonly SignText[] {
   return isOrdered ? texts : [...texts].sort(order);
 }
 
-/** The same words come again and again in a log. */
-function remembered(read: (text: string) => SignReading): (text: string) => SignReading {
-  const known = new Map<string, SignReading>();
-  return (text) => {
-    const before = known.get(text);
-    if (before !== undefined) return before;
-    const reading = read(text);
-    known.set(text, reading);
-    return reading;
-  };
+function resolved(reading: SignReading, course: Course): Read {
+  return isRead(reading) ? reading : { ...reading, kind: course.last };
 }
 
-function resolved(reading: SignReading, course: Course): Read {
-  return reading.kind === 'same' ? { ...reading, kind: course.last } : (reading as Read);
+function isRead(reading: SignReading): reading is Read {
+  return reading.kind !== 'same';
 }
 
 /** The step of one instant; the course goes on from it. */
@@ -101,9 +90,14 @@ function stepOf(instant: readonly Read[], when: number, course: Course): SignSte
   return course.phase === 'recovered' ? 'raise slowly' : course.phase === 'ill' ? 'lower and wait' : '';
 }
 
-function strongestOf(instant: readonly Read[]): (typeof strongestFirst)[number] | undefined {
-  for (const kind of strongestFirst) for (const reading of instant) if (reading.kind === kind) return kind;
-  return undefined;
+/** What one instant is taken for, where its rows differ; null: none of them is understood. */
+function strongestOf(instant: readonly Read[]): 'sign' | 'easing' | 'clear' | null {
+  let strongest: 'easing' | 'clear' | null = null;
+  for (const { kind } of instant) {
+    if (kind === 'sign') return kind;
+    if (kind === 'easing' || (kind === 'clear' && strongest === null)) strongest = kind;
+  }
+  return strongest;
 }
 
 function stepAtSign(signs: readonly Read[], when: number, course: Course): SignStep {

@@ -45,16 +45,18 @@ function usualRate({ card }: Treatment): number {
 }
 
 function fitted(levels: LevelModel, usual: number): SteadyLevels {
-  const { steps, course } = levels.path;
+  const { steps, course, filtered } = levels.path;
   const { drift } = course;
   const { count } = steps;
-  if (!isSurprising(levels.innovation)) return { ...steadyPass({ steps, course, scale: 1, count }), rate: course.rate };
+  if (!isSurprising(levels.innovation))
+    return { ...steadyPass({ steps, course, scale: 1, count, filtered }), rate: course.rate };
   const counted = Math.min(count, rateEvents);
-  const costOf = (rate: number, scale: number): number =>
-    steadyPass({ steps, course: { rate, drift }, scale, count: counted }).cost;
-  const rough = likeliest(triedRates.concat(course.rate, usual), (rate) => costOf(rate, 1));
+  const costsAt = (scale: number): ((rate: number) => number) =>
+    remembered((rate) => steadyPass({ steps, course: { rate, drift }, scale, count: counted }).cost);
+  const costOf = costsAt(1);
+  const rough = likeliest(triedRates.concat(course.rate, usual), costOf);
   const scale = scaleOf(steadyPass({ steps, course: { rate: rough, drift }, scale: 1, count }));
-  const rate = refined(rough, (tried) => costOf(tried, scale));
+  const rate = refined(rough, scale === 1 ? costOf : costsAt(scale));
   return { ...steadyPass({ steps, course: { rate, drift }, scale, count }), rate };
 }
 
@@ -62,6 +64,16 @@ function fitted(levels: LevelModel, usual: number): SteadyLevels {
 function isSurprising(innovation: Float64Array): boolean {
   for (const off of innovation) if (Math.abs(off) > noSurprise) return true;
   return false;
+}
+
+/** The search comes back to the best rate at each step. */
+function remembered(costOf: (rate: number) => number): (rate: number) => number {
+  const known = new Map<number, number>();
+  return (rate) => {
+    const cost = known.get(rate) ?? costOf(rate);
+    known.set(rate, cost);
+    return cost;
+  };
 }
 
 function likeliest(rates: readonly number[], costOf: (rate: number) => number): number {
@@ -84,11 +96,15 @@ function refined(rough: number, costOf: (rate: number) => number): number {
 }
 
 function scaleOf({ off }: SteadyPass): number {
-  const sizes = off
-    .filter((each) => each === each)
-    .map(Math.abs)
-    .sort();
-  if (sizes.length < fewestForScale) return 1;
-  const middle = sizes[sizes.length >>> 1] ?? halfOfNormal;
-  return Math.min(widest, Math.max(1, middle / halfOfNormal));
+  const sizes = off.filter((each) => each === each);
+  let small = 0;
+  for (let index = 0; index < sizes.length; index++) {
+    const size = Math.abs(sizes[index] ?? NaN);
+    if (size <= halfOfNormal) small++;
+    sizes[index] = size;
+  }
+  const middle = sizes.length >>> 1;
+  // Most meters do no worse than their card says, and nothing needs sorting to see it.
+  if (sizes.length < fewestForScale || small > middle) return 1;
+  return Math.min(widest, Math.max(1, (sizes.sort()[middle] ?? halfOfNormal) / halfOfNormal));
 }

@@ -1,7 +1,5 @@
-import type { Course } from '../../level/filteredLevels.js';
-import type { LevelSteps } from '../../level/levelSteps.js';
-import { wandering } from '../../level/wandering.js';
 import { readingError } from './readingError.js';
+import { carry, learn, startAt, type Known, type Passing } from './steadyKnown.js';
 
 /** What becomes of a reading. `last`: it lies far off and no reading comes after it. */
 export const fates = { none: 0, fits: 1, stray: 2, jump: 3, last: 4 } as const;
@@ -24,20 +22,6 @@ export interface SteadyPass {
 /** So many standard deviations off, and a reading does not fit. */
 export const gate = 5;
 
-interface Known {
-  level: number;
-  variance: number;
-}
-
-interface Passing {
-  readonly steps: LevelSteps;
-  readonly course: Course;
-  /** The readings' errors, and so on, are so many times as wide as the card says. */
-  readonly scale: number;
-  /** Events to look at, from the first. */
-  readonly count: number;
-}
-
 /**
  * Kalman's filter that a stray reading does not lead astray.
  *
@@ -52,6 +36,7 @@ interface Passing {
  * @param passing.course loss and drift
  * @param passing.scale of the spreads [1]
  * @param passing.count events to look at
+ * @param passing.filtered what `filteredLevels` made of the same steps and course, if it is at hand
  * @returns a column each
  */
 export function steadyPass(passing: Passing): SteadyPass {
@@ -85,8 +70,14 @@ export function steadyPass(passing: Passing): SteadyPass {
 
 function emptyPass(count: number) {
   const column = () => new Float64Array(count).fill(NaN);
-  const pass = { predicted: column(), spread: column(), off: column() };
-  return { ...pass, fate: new Uint8Array(count), allFit: true, cost: 0 };
+  return {
+    predicted: column(),
+    spread: column(),
+    off: column(),
+    fate: new Uint8Array(count),
+    allFit: true,
+    cost: 0,
+  };
 }
 
 /** The next readings decide whether the level is where it was expected, or where this one says. */
@@ -124,31 +115,4 @@ function nextReading({ steps, count }: Passing, after: number): number {
     if (reading === reading) return index;
   }
   return -1;
-}
-
-function carry(known: Known, { steps, course }: Passing, index: number): void {
-  const days = steps.elapsed[index] ?? NaN;
-  const share = steps.share[index] ?? NaN;
-  if (days === 0 && share === 1) {
-    known.level += steps.added[index] ?? NaN;
-    return;
-  }
-  const kept = share * Math.exp(-course.rate * days);
-  known.level = kept * known.level + (steps.added[index] ?? NaN);
-  const drifted = share * share * (course.drift * course.drift) * wandering(course.rate, days);
-  known.variance = (kept === 0 ? 0 : kept * kept * known.variance) + drifted;
-}
-
-function startAt(known: Known, { steps }: Passing, index: number): void {
-  const thick = steps.thickAfter[index] ?? NaN;
-  known.level = (steps.read[index] ?? NaN) / thick;
-  known.variance = readingError(steps, index) / (thick * thick);
-}
-
-function learn(known: Known, { steps }: Passing, index: number): void {
-  const thick = steps.thickAfter[index] ?? NaN;
-  const error = readingError(steps, index);
-  const total = thick * thick * known.variance + error;
-  known.level += ((thick * known.variance) / total) * ((steps.read[index] ?? NaN) - thick * known.level);
-  known.variance = (known.variance * error) / total;
 }

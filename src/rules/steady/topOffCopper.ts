@@ -28,13 +28,16 @@ export interface TopOffCopper {
 export function topOffCopper({ events, levels }: Treatment, steady: SteadyLevels, from: number): TopOffCopper {
   let [level, variance, input, product, weight] = [0, Infinity, 0, 0, 0];
   if (levels === null) return { level: 0, spread: Infinity };
-  const { steps, course } = levels.path;
+  const { steps, course, filtered } = levels.path;
+  const isCourse = steady.rate === course.rate;
   for (let index = from; index < events.count; index++) {
     const days = steps.elapsed[index] ?? NaN;
     const share = steps.share[index] ?? NaN;
-    const kept = share * Math.exp(-steady.rate * days);
+    const kept = share * (isCourse ? (filtered.decay[index] ?? NaN) : Math.exp(-steady.rate * days));
     level = kept * level + (steps.added[index] ?? NaN);
-    variance = (kept === 0 ? 0 : kept * kept * variance) + (share * course.drift) ** 2 * wandering(steady.rate, days);
+    const isKnown = isCourse && share === 1;
+    const drifted = isKnown ? filtered.drifted[index] : (share * course.drift) ** 2 * wandering(steady.rate, days);
+    variance = (kept === 0 ? 0 : kept * kept * variance) + (drifted ?? NaN);
     const isTopOff = events.kind[index] === eventKinds.topOff;
     input = kept * input + (isTopOff ? (events.amount[index] ?? NaN) / (steps.volume[index] ?? NaN) : 0);
     const fate = steady.fate[index];
@@ -43,7 +46,9 @@ export function topOffCopper({ events, levels }: Treatment, steady: SteadyLevels
     const read = steps.read[index] ?? NaN;
     const noise = steps.noise[index] ?? NaN;
     if (variance === Infinity || fate === fates.jump) {
-      [level, variance, input] = [read / thick, noise / (thick * thick), 0];
+      level = read / thick;
+      variance = noise / (thick * thick);
+      input = 0;
       continue;
     }
     const total = thick * thick * variance + noise;

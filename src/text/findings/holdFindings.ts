@@ -51,8 +51,17 @@ export const holdFindings = {
       : `No test for ${hours.toFixed(1)} h before this one: test daily.`,
     why: 'An untested stretch is not a dip, but it is not proof either: 72 h are warned of.',
   }),
-  'untested-noted': ({ rows, longest }) => ({
-    finding: `${rows.length === 1 ? 'A stretch' : `${rows.length} stretches`} of 36 to 72 h without a test before ${rowsText(rows)}, the longest ${longest.toFixed(1)} h.`,
+  'untested-noted': ({ rows, longest, openSince }) => ({
+    finding: [
+      rows.length === 0
+        ? ''
+        : `${rows.length === 1 ? 'A stretch' : `${rows.length} stretches`} of 36 to 72 h without a test before ${rowsText(rows)}`,
+      openSince === null ? '' : `${rows.length === 0 ? 'No' : 'no'} test since row ${openSince}`,
+      `the longest ${longest.toFixed(1)} h.`,
+    ]
+      .filter((words) => words !== '')
+      .join(', ')
+      .replace(/^(No test since row \d+), the longest/, '$1, for'),
     why: 'Test daily, twice a day while raising.',
   }),
   'restarted-untested': ({ hours, longestGap, days }) => ({

@@ -1,0 +1,80 @@
+import type { Problem } from '../../result/problem.js';
+import { ok, refuse, type Result } from '../../result/result.js';
+import { salinityFromSpecificGravity } from '../../seawater/salinityFromSpecificGravity.js';
+import type { Cell } from '../../units/cell.js';
+import { decimalText } from '../../units/decimalText.js';
+import { celsius, specificGravity } from '../../units/quantity.js';
+import { shown } from '../../units/shown.js';
+import { columnNumber, type NumberColumn } from './columnNumbers.js';
+import type { NumberKind } from './log.js';
+
+export type ReadNumber = (cell: Cell, column: NumberColumn, row: number) => Result<number, Problem>;
+
+/** How the cells of a column are read that are not plain numbers. */
+export function numberReader(kind: NumberKind): ReadNumber {
+  return readers[kind] ?? columnNumberIn;
+}
+
+const columnNumberIn: ReadNumber = (cell, column, row) => columnNumber(cell, column, { row });
+
+/** A share comes back negative: "25%", or a bare number under a heading with a percent sign. */
+export const readChange: ReadNumber = (cell, column, row) => {
+  const isPercentText = typeof cell === 'string' && cell.trim().endsWith('%');
+  if (isPercentText || column.unit === '%') return shareOf(cell, row);
+  const bare = bareNumber(cell);
+  if (column.unit === null && bare > 0 && bare <= 1)
+    return refuse({ code: 'share-of-volume', field: `row ${row}: change`, given: shown(cell) });
+  return columnNumber(cell, column, { row });
+};
+
+/** NaN where a unit or anything else is written beside it. */
+function bareNumber(cell: Cell): number {
+  if (typeof cell === 'number') return cell;
+  const number = typeof cell === 'string' ? decimalText(cell) : null;
+  return number?.rest === '' ? number.value : NaN;
+}
+
+function shareOf(cell: Cell, row: number): Result<number, Problem> {
+  const text = typeof cell === 'string' ? decimalText(cell.replace('%', '')) : null;
+  const isText = typeof cell === 'string' && cell.includes('%');
+  const value = typeof cell === 'number' ? cell : text !== null && text.rest === '' && !text.unclear ? text.value : NaN;
+  const share = !isText && value <= 1 ? value : value / 100;
+  if (share >= 0 && share <= 1) return ok(share === 0 ? 0 : -share);
+  return refuse({ code: 'not-a-value', at: { row }, given: shown(cell), kind: 'change' });
+}
+
+/** Specific gravity where the heading says so or the number can be nothing else, taken at 25 °C over 25 °C. */
+const readSalinity: ReadNumber = (cell, column, row) => {
+  const { unit, ...own } = column;
+  const value = columnNumber(cell, { ...own, unit: unit === 'sg' ? null : unit }, { row });
+  if (!value.ok || value.value < 0.99 || value.value > 1.04) return value;
+  const salinity = salinityFromSpecificGravity({
+    specificGravity: specificGravity(value.value),
+    temperature: celsius(25),
+    reference: celsius(25),
+  });
+  return salinity.ok
+    ? salinity
+    : refuse({ code: 'out-of-limits', at: { row }, given: shown(cell), limits: { min: 1, max: 1.032 }, unit: '' });
+};
+
+/** No tank stands at 46 °C: a bare number above it is in °F. */
+const readTemperature: ReadNumber = (cell, column, row) => {
+  const bare = bareNumber(cell);
+  return columnNumber(cell, column.unit === null && bare > 45 ? { ...column, unit: 'f' } : column, { row });
+};
+
+/** "matched" or "premixed" says that the new water had the tank's level. */
+const readReplacement: ReadNumber = (cell, column, row) =>
+  typeof cell === 'string' && /\b(?:matched|premixed|same|yes)\b/i.test(cell)
+    ? ok(matchedReplacement)
+    : columnNumber(cell, column, { row });
+
+/** Stands in the replacement column where the new water was brought to the tank's level. */
+export const matchedReplacement = -1;
+
+const readers: Partial<Record<NumberKind, ReadNumber>> = {
+  salinity: readSalinity,
+  temperature: readTemperature,
+  replacement: readReplacement,
+};
