@@ -27,8 +27,11 @@ export const ownDayCount: Rule = (treatment) => {
     if (Number.isNaN(day) || when >= end) continue;
     const hold = holdAt(holds, when);
     const counted = hold === null || when < hold.from ? null : Math.floor(when - hold.from + secondDays) + 1;
-    if (Math.abs(day - (counted ?? 0)) <= 1) close();
-    else if (stretch === null) stretch = { at: index, written: day, counted, rows: 1 };
+    const isOff = Math.abs(day - (counted ?? 0)) > 1;
+    // A row without a hold and one on another day of it are two mistakes.
+    if (!isOff || (stretch !== null && (stretch.counted === null) !== (counted === null))) close();
+    if (!isOff) continue;
+    if (stretch === null) stretch = { at: index, written: day, counted, rows: 1 };
     else stretch.rows++;
   }
   close();

@@ -27,7 +27,8 @@ describe('ownDayCount', () => {
 
   it('notes raising days that are counted', () => {
     expect(found(['0 | 1', '0.7 | 2', '1.5 | 3', ...counted(4, 4)])).toMatchObject([
-      { row: 3, written: 2, counted: null, rows: 6 },
+      { row: 3, written: 2, counted: null, rows: 2 },
+      { row: 5, written: 4, counted: 1, rows: 4 },
     ]);
   });
 

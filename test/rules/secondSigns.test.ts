@@ -36,15 +36,24 @@ describe('secondSigns', () => {
     expect(found('Date | Copper\n2026-03-01 | 2.25')).toEqual([]);
   });
 
+  it('does not count what was seen before any copper was in the water', () => {
+    const log = (copper: number): string => `Date | Copper | Signs
+2026-03-01 15:00 | ${copper} | flashing
+2026-03-03 18:00 | 2.25 | eating
+2026-03-08 08:00 | 2.25 | not eating`;
+    expect(found(log(0))).toEqual([]);
+    expect(found(log(2.25))).toEqual([['second-signs', 'danger', 4]]);
+  });
+
   it('does not count not eating on the day of arrival', () => {
     const log = (first: string): string => `Date | Copper | Fish in | Signs
-2026-03-01 15:00 | 0 | yellow tang | ${first}
+2026-03-01 15:00 | 2.25 | yellow tang | ${first}
 2026-03-02 18:00 | 2.25 | | eating
 2026-03-06 08:00 | 2.25 | | not eating`;
     expect(found(log('not eating'))).toEqual([]);
     expect(found(log('not eating, breathing heavily'))).toEqual([['second-signs', 'danger', 4]]);
     const onCard = `Date | Copper | Signs
-2026-03-01 20:00 | 0 | not eating
+2026-03-01 20:00 | 2.25 | not eating
 2026-03-02 18:00 | 2.25 | eating
 2026-03-06 08:00 | 2.25 | not eating`;
     expect(found(onCard, `${card}\narrived | 2026-03-01`)).toEqual([]);
