@@ -21,9 +21,12 @@ export function timedRows({ range }: LogRange, kept: Uint32Array, times: TimeRea
   const dateOnly = new Uint8Array(kept.length);
   const faults: RowFault[] = [];
   let count = 0;
-  let sorted = true;
+  let falls = false;
+  let rises = false;
   const add = (index: number, time: number, isDateOnly: boolean): void => {
-    if (count > 0 && time < (when[count - 1] ?? 0)) sorted = false;
+    const before = when[count - 1] ?? time;
+    if (time < before) falls = true;
+    else if (time > before) rises = true;
     row[count] = index + 1;
     when[count] = time;
     dateOnly[count++] = isDateOnly ? 1 : 0;
@@ -37,7 +40,13 @@ export function timedRows({ range }: LogRange, kept: Uint32Array, times: TimeRea
     else add(index, time.when, time.dateOnly);
   }
   const unsorted = { count, row: row.subarray(0, count), when: when.subarray(0, count), dateOnly, faults };
-  return sorted ? unsorted : inTimeOrder(unsorted);
+  if (!falls) return unsorted;
+  return rises ? inTimeOrder(unsorted) : newestLast(unsorted);
+}
+
+/** A log kept newest first: rows of one time stand the other way round too. */
+function newestLast({ count, row, when, dateOnly, faults }: TimedRows): TimedRows {
+  return { count, row: row.reverse(), when: when.reverse(), dateOnly: dateOnly.subarray(0, count).reverse(), faults };
 }
 
 function inTimeOrder({ count, row, when, dateOnly, faults }: TimedRows): TimedRows {

@@ -22,35 +22,56 @@ export function waterEventsOf(log: Log, card: Card): WaterEvents {
     }
     const words = wordsOf(index);
     if (!words.afterChange && !words.afterDose) writer.addReading();
-    addChange(writer, log, index, volume, words.matched);
+    const change = changeIn(log, index, volume, words.matched);
+    if (change !== null) writer.add(eventKinds.change, change.litres, change.replacement);
     if (words.afterChange && !words.afterDose) writer.addReading();
     const topOff = topOffs?.[index] ?? 0;
     if (topOff > 0) writer.add(eventKinds.topOff, topOff, 0);
     const dose = doses?.[index] ?? 0;
-    if (dose > 0) writer.add(eventKinds.dose, dose, 0);
+    if (dose > 0 && !isInNewWater(dose, change, card, writer.lastLevel)) writer.add(eventKinds.dose, dose, 0);
     if (words.afterDose) writer.addReading();
   }
   return writer.events();
 }
 
-function addChange(writer: EventWriter, log: Log, index: number, volume: number, matched: boolean): void {
-  const litres = log.numbers.change?.[index] ?? 0;
+interface Change {
+  readonly litres: number;
+  /** NaN: brought to the tank's level first. [mg/L] */
+  readonly replacement: number;
+}
+
+function changeIn(log: Log, index: number, volume: number, matched: boolean): Change | null {
+  const written = log.numbers.change?.[index] ?? 0;
   const share = log.changeShare?.[index] ?? 0;
-  const change = litres > 0 ? litres : share > 0 ? share * volume : 0;
-  if (change === 0) return;
+  const litres = written > 0 ? written : share > 0 ? share * volume : 0;
+  if (litres === 0) return null;
   const replacement = log.numbers.replacement?.[index] ?? NaN;
   const isMatched = replacement === matchedReplacement || (Number.isNaN(replacement) && matched);
-  writer.add(
-    eventKinds.change,
-    Math.min(change, volume),
-    isMatched ? NaN : Number.isNaN(replacement) ? 0 : replacement,
-  );
+  return {
+    litres: Math.min(litres, volume),
+    replacement: isMatched ? NaN : Number.isNaN(replacement) ? 0 : replacement,
+  };
+}
+
+/** How near a dose must be to what the new water needs. */
+const nearShare = 0.3;
+
+/**
+ * The dose in the row of a matched change may be the one that matched it: it is where it brings about as much copper as
+ * the new water needs, and counting it once more would be a mistake.
+ */
+function isInNewWater(dose: number, change: Change | null, { strength }: Card, level: number): boolean {
+  if (change === null || !Number.isNaN(change.replacement) || strength === null || Number.isNaN(level)) return false;
+  const needed = change.litres * level;
+  return Math.abs(dose * strength - needed) <= nearShare * needed;
 }
 
 /** Fills the columns of events, entry after entry of the log. */
 class EventWriter {
   /** The entry of the log whose events come next. */
   entry = 0;
+  /** The last reading so far. [mg/L] */
+  lastLevel = NaN;
   private count = 0;
   private when: Float64Array;
   private kind: Uint8Array;
@@ -81,6 +102,7 @@ class EventWriter {
     const { copper, low, odd, row } = this.log;
     if (copper[this.entry] !== copperStates.reading) return;
     const lowEnd = low[this.entry] ?? NaN;
+    this.lastLevel = lowEnd;
     const level = odd.size === 0 ? undefined : odd.get(row[this.entry] ?? 0);
     this.add(eventKinds.reading, lowEnd, level?.high ?? lowEnd);
   }

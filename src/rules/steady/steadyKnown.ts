@@ -44,12 +44,3 @@ export function startAt(known: Known, { steps }: Passing, index: number): void {
   known.level = (steps.read[index] ?? NaN) / thick;
   known.variance = readingError(steps, index) / (thick * thick);
 }
-
-/** A reading taken in. */
-export function learn(known: Known, { steps }: Passing, index: number): void {
-  const thick = steps.thickAfter[index] ?? NaN;
-  const error = readingError(steps, index);
-  const total = thick * thick * known.variance + error;
-  known.level += ((thick * known.variance) / total) * ((steps.read[index] ?? NaN) - thick * known.level);
-  known.variance = (known.variance * error) / total;
-}

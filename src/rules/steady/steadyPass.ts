@@ -1,5 +1,5 @@
 import { readingError } from './readingError.js';
-import { carry, learn, startAt, type Known, type Passing } from './steadyKnown.js';
+import { carry, startAt, type Known, type Passing } from './steadyKnown.js';
 
 /** What becomes of a reading. `last`: it lies far off and no reading comes after it. */
 export const fates = { none: 0, fits: 1, stray: 2, jump: 3, last: 4 } as const;
@@ -53,17 +53,22 @@ export function steadyPass(passing: Passing): SteadyPass {
       continue;
     }
     const thick = steps.thickAfter[index] ?? NaN;
-    const spread = scale * Math.sqrt(thick * thick * known.variance + readingError(steps, index));
-    const off = (reading - thick * known.level) / spread;
-    pass.predicted[index] = thick * known.level;
+    const error = readingError(steps, index);
+    const total = thick * thick * known.variance + error;
+    const spread = scale * Math.sqrt(total);
+    const predicted = thick * known.level;
+    const off = (reading - predicted) / spread;
+    pass.predicted[index] = predicted;
     pass.spread[index] = spread;
     pass.off[index] = off;
     pass.cost += 2 * Math.log(spread) + Math.min(off * off, gate * gate);
     const fate = Math.abs(off) <= gate ? fates.fits : fateOf(known, passing, index);
     pass.fate[index] = fate;
-    if (fate !== fates.fits) pass.allFit = false;
-    if (fate === fates.fits) learn(known, passing, index);
-    else if (fate === fates.jump) startAt(known, passing, index);
+    if (fate === fates.fits) {
+      known.level += ((thick * known.variance) / total) * (reading - predicted);
+      known.variance = (known.variance * error) / total;
+    } else pass.allFit = false;
+    if (fate === fates.jump) startAt(known, passing, index);
   }
   return pass;
 }
