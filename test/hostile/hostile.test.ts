@@ -64,13 +64,17 @@ function columnFault(rows: readonly (readonly Scalar[])[], column: number): stri
   return kinds.size > 1 ? `column ${column + 1} holds ${[...kinds].join(' and ')}` : null;
 }
 
+/** What stands on a card is numbers and words. */
+const valueOfACard = 'Value';
+
 function tableFault(rows: readonly (readonly Scalar[])[], isPair: boolean): string | null {
   if (isPair) return rows.length === 1 && rows[0]?.every((cell) => typeof cell === 'number') ? null : 'not two numbers';
   const [heading = [], ...body] = rows;
   if (!heading.every((cell) => typeof cell === 'string' && cell !== '')) return 'no heading';
   if (body.length === 0) return 'no row below the heading';
   if (body.length === 1 && body[0]?.[0] === 'none') return null;
-  return heading.map((_, column) => columnFault(body, column)).find((fault) => fault !== null) ?? null;
+  const faults = heading.map((name, column) => (name === valueOfACard ? null : columnFault(body, column)));
+  return faults.find((fault) => fault !== null) ?? null;
 }
 
 /** Tables of two cells without a heading. */
