@@ -383,7 +383,7 @@ const wholeLog: readonly Example[] = [
         'days reached',
         'no',
         '',
-        '0.5 of 30 days held; reached on 2026-04-03 00:00, if a test then or later is still in the band',
+        '0.5 of 30 days held; would be reached on 2026-04-03 00:00, if a test then or later is still in the band',
       ],
     ],
     shows: 'A row for each gate, and release, not yet, or a vet decides in the last.',

@@ -47,7 +47,7 @@ describe('readyTable', () => {
       expect(why.length).toBeLessThanOrEqual(240);
     }
     expect(all).toContain(
-      '2.04 of 3 days held; reached on 2026-03-04 08:00, if a test then or later is still in the band',
+      '2.04 of 3 days held; would be reached on 2026-03-04 08:00, if a test then or later is still in the band',
     );
     expect(all).toContain('the longest stretch between tests is 24 h, the limit is 48 h');
     expect(all).toContain('praziquantel on 2026-03-05 08:00 and 2026-03-13 08:00');
