@@ -1,29 +1,6 @@
-import {
-  formBand,
-  formIn,
-  holdDays,
-  holdEnds,
-  holdRows,
-  holdRowsTable,
-  holdSpans,
-  holdsTable,
-  holdStart,
-  ok,
-} from '../src/index.js';
-import { numberAnswer, pairAnswer, tableAnswer } from './answer.js';
-import { cellOf } from './cellOf.js';
+import { holdDays, holdEnds, holdRows, holdRowsTable, holdSpans, holdsTable, holdStart, ok } from '../src/index.js';
+import { numberAnswer, tableAnswer } from './answer.js';
 import { columnsAnswer, traceAnswerOf } from './holdQuestion.js';
-
-/**
- * Low and high limit of the therapeutic band of a copper form, side by side. Fish die inside the band too; a veterinarian decides.
- * @customfunction BAND
- * @param form "sulfate", "amine" or "chelated".
- * @returns Low and high limit. [mg/L]
- */
-export function bandCell(form: any): number[][] {
-  const band = formIn(cellOf(form))('form');
-  return pairAnswer(band.ok ? ok([formBand(band.value).low, formBand(band.value).high]) : band);
-}
 
 /**
  * Unbroken days at therapeutic level, from the running hold's start to the last reading or to a given time; 0 if none runs.

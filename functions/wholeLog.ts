@@ -15,16 +15,11 @@ import {
   ok,
   readyGates,
   readyTable,
-  refuse,
-  systemCards,
-  systemsNow,
-  systemsTable,
-  timeIn,
   treatmentLevels,
 } from '../src/index.js';
 import { tableAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
-import { logRangeOf, logQuestion, readSharedLog } from './logQuestion.js';
+import { logRangeOf, logQuestion } from './logQuestion.js';
 import { rangeOf } from './rangeOf.js';
 
 /**
@@ -89,24 +84,6 @@ export function doNowCell(log: any[][], card: any[][], asOf: any): any[][] {
   return tableAnswer(
     logQuestion({ log, card, asOf, needsMoment: true }, (treatment) => ok(doNowTable(doNow(treatment), treatment.now))),
   );
-}
-
-/**
- * How each system of a shared workbook stands at a moment, and what to do next in it.
- * @customfunction SYSTEMS
- * @param log The log of all systems with its heading row, a column of system names in it.
- * @param cards A heading row of card names, system first, and a row for each system.
- * @param asOf The moment, such as NOW().
- * @returns Table with headings: System, Last test, Copper, Status, Hold day, Days left, Do now.
- */
-export function systemsCell(log: any[][], cards: any[][], asOf: any): any[][] {
-  const now = timeIn(cellOf(asOf))('as of');
-  if (!now.ok) return tableAnswer(refuse(now.problem));
-  const read = systemCards({ range: rangeOf(cards), cellOf });
-  if (!read.ok) return tableAnswer(read);
-  const shared = readSharedLog(log, read.value);
-  if (!shared.ok) return tableAnswer(shared);
-  return tableAnswer(ok(systemsTable(systemsNow(shared.value, read.value, now.value), now.value)));
 }
 
 /**

@@ -1,6 +1,6 @@
 // The engine's front door: shells and cell functions import from here and from nowhere else.
 export type { Problem } from './result/problem.js';
-export { isNotYet } from './result/problem.js';
+export { isNotYet } from './result/isNotYet.js';
 export { ok, refuse, type Result } from './result/result.js';
 export type { Table, TableCell } from './result/table.js';
 export type { Cell } from './units/cell.js';

@@ -1,4 +1,7 @@
 import type { ReferenceKey } from '../references/references.js';
+import type { Limits, ValueKind } from './valueKind.js';
+
+export type { Limits, ValueKind } from './valueKind.js';
 
 /** Where a fault lies: an argument by its name in the contract, or the n-th row of the range given. */
 export type Place = { readonly field: string } | { readonly row: number };
@@ -142,51 +145,3 @@ export type Problem =
   // The answer itself
   | { readonly code: 'answer-too-large' }
   | { readonly code: 'table-too-large'; readonly rows: number };
-
-/** What a value should have been, for the sentence that says what to write. */
-export type ValueKind =
-  | 'litres'
-  | 'millilitres'
-  | 'centimetres'
-  | 'level'
-  | 'strength'
-  | 'salinity'
-  | 'hours'
-  | 'days'
-  | 'grams'
-  | 'celsius'
-  | 'plain'
-  | 'percent'
-  | 'change'
-  | 'choice'
-  | 'text'
-  | 'fish'
-  | 'fish count'
-  | 'condition'
-  | 'time'
-  | 'band'
-  | 'reading';
-
-/** `above` excludes the limit itself, `min` and `max` include it. */
-export interface Limits {
-  readonly above?: number;
-  readonly min?: number;
-  readonly below?: number;
-  readonly max?: number;
-}
-
-/** Codes that mean "nothing to answer yet" (#N/A); every other one means a bad argument (#VALUE!). */
-export const notYet = [
-  'blank-level',
-  'zero-or-untested',
-  'rise-too-small',
-  'readings-too-close',
-  'no-reading',
-  'no-hold',
-  'meter-too-coarse',
-] as const satisfies readonly Problem['code'][];
-
-export function isNotYet(problem: Problem): boolean {
-  const codes: readonly string[] = notYet;
-  return codes.includes(problem.code);
-}

@@ -5,11 +5,11 @@ import type { Table } from '../result/table.js';
 export function rampTable(steps: readonly RampStep[]): Table {
   return {
     heading: ['When', 'Dose mL', 'Level after', 'Do'],
-    rows: steps.map((step) => [step.at, step.dose, step.levelAfter, toDo(step)]),
+    rows: steps.map((step) => [step.at, step.dose, step.levelAfter, instruction(step)]),
   };
 }
 
-function toDo({ testFirst, testDecides, large, mostPerDose }: RampStep): string {
+function instruction({ testFirst, testDecides, large, mostPerDose }: RampStep): string {
   const share = mostPerDose === 0.5 ? 'half' : 'a quarter';
   return [
     testFirst ? 'test first, then dose' : 'dose',

@@ -1,5 +1,6 @@
 import { references } from '../../src/references/references.js';
-import { notYet, type Problem } from '../../src/result/problem.js';
+import { notYet } from '../../src/result/isNotYet.js';
+import type { Problem } from '../../src/result/problem.js';
 import { message } from '../../src/text/message.js';
 
 type Samples = { readonly [C in Problem['code']]: readonly Extract<Problem, { readonly code: C }>[] };

@@ -1,0 +1,31 @@
+/** What a value should have been, for the sentence that says what to write. */
+export type ValueKind =
+  | 'litres'
+  | 'millilitres'
+  | 'centimetres'
+  | 'level'
+  | 'strength'
+  | 'salinity'
+  | 'hours'
+  | 'days'
+  | 'grams'
+  | 'celsius'
+  | 'plain'
+  | 'percent'
+  | 'change'
+  | 'choice'
+  | 'text'
+  | 'fish'
+  | 'fish count'
+  | 'condition'
+  | 'time'
+  | 'band'
+  | 'reading';
+
+/** `above` excludes the limit itself, `min` and `max` include it. */
+export interface Limits {
+  readonly above?: number;
+  readonly min?: number;
+  readonly below?: number;
+  readonly max?: number;
+}
