@@ -9,8 +9,8 @@ import {
   levelAfterChange,
   levelAfterEvaporation,
   levelIn,
+  levelOr,
   named,
-  optionally,
   strengthIn,
   surely,
   volumeIn,
@@ -114,5 +114,5 @@ export function changesToClearCell(level: any, wanted: any, percent: any): numbe
 }
 
 function replacementIn(cell: unknown) {
-  return named('replacement level', optionally(cellOf(cell), levelIn, copperMgPerLitre(0)));
+  return named('replacement level', levelOr(cellOf(cell), copperMgPerLitre(0)));
 }

@@ -41,4 +41,4 @@ export function thinnedStock({ strength, wanted, volume }: Thinning): Result<Thi
 }
 
 /** Equal strengths that came by different units differ by this much in binary. */
-const relativeNoise = 1e-12;
+const relativeNoise = 1e-9;

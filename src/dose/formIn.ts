@@ -9,7 +9,7 @@ import type { FormName } from './forms.js';
 /** The form of copper a cell names. */
 export function formIn(cell: Cell): Reader<FormName> {
   return (field) => {
-    if (cell === null || isBlank(cell)) return refuse({ code: 'blank', at: { field }, kind: 'band' });
+    if (cell === null || isBlank(cell)) return refuse({ code: 'blank', at: { field }, kind: 'form' });
     if (typeof cell === 'object') return refuse(misplaced(cell, { field }));
     return typeof cell === 'string' ? formOf(cell, field) : refuse({ code: 'not-a-form', field, given: shown(cell) });
   };

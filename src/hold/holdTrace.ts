@@ -20,6 +20,8 @@ export interface LastTest {
   readonly when: number;
   /** The low end. [mg/L] */
   readonly level: number;
+  /** The number after a `<`, where the reading is such a bound. [mg/L] */
+  readonly under: number | null;
   readonly row: number;
 }
 

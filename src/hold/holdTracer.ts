@@ -1,3 +1,4 @@
+import type { Level } from '../log/reading.js';
 import type { ReadingSink } from '../log/readingSink.js';
 import { instantDays, levelTolerance, secondDays } from '../units/quantity.js';
 import type { HoldTerms } from './holdTerms.js';
@@ -50,11 +51,13 @@ export class HoldTracer implements ReadingSink {
     this.count++;
   }
 
-  trace(): HoldTrace {
+  /** @param odd what the readings are beyond a bare level, by row */
+  trace(odd: ReadonlyMap<number, Level>): HoldTrace {
     this.settle();
     const { count, instant, lowest, lowestRow } = this;
     const running = this.firstIndex < 0 ? null : this.hold({ kind: 'running' });
-    const last: LastTest | null = count === 0 ? null : { when: instant, level: lowest, row: lowestRow };
+    const under = odd.get(lowestRow)?.under ?? null;
+    const last: LastTest | null = count === 0 ? null : { when: instant, level: lowest, under, row: lowestRow };
     return { holds: running === null ? this.holds : [...this.holds, running], running, last, count };
   }
 

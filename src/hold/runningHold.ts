@@ -16,7 +16,7 @@ export function runningHold({ running, last }: HoldTrace, terms: HoldTerms): Res
   if (running !== null) return ok(running);
   return refuse({
     code: 'no-hold',
-    level: shownNumber(last.level),
+    level: last.under === null ? shownNumber(last.level) : `<${shownNumber(last.under)}`,
     when: isoFromSerial(last.when),
     row: last.row,
     low: terms.low,

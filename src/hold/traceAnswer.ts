@@ -26,8 +26,8 @@ export function traceAnswer<T>(
   const tracer = new HoldTracer(terms);
   const marks = readingsInto(tracer, ranges);
   if (!marks.ok) return marks;
-  const { zeroRows, hasBlanks } = marks.value;
-  if (tracer.inOrder && (hasBlanks || zeroRows.length === 0)) return answer(tracer.trace());
+  const { odd, zeroRows, hasBlanks } = marks.value;
+  if (tracer.inOrder && (hasBlanks || zeroRows.length === 0)) return answer(tracer.trace(odd));
   const columns = readReadings(ranges);
   if (!columns.ok) return columns;
   return zeroOrUntested(columns.value, terms.low, (read) => answer(traceHolds(read, terms)));

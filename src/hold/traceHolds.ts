@@ -18,5 +18,5 @@ export function traceHolds(columns: ReadingColumns, terms: HoldTerms): HoldTrace
   const { when, low, row, count } = columns;
   const tracer = new HoldTracer(terms);
   for (let index = 0; index < count; index++) tracer.add(when[index] ?? 0, low[index] ?? 0, row[index] ?? 0);
-  return tracer.trace();
+  return tracer.trace(columns.odd);
 }

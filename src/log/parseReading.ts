@@ -13,7 +13,8 @@ const approximately = String.raw`(?:\s*(\?|ish))?`;
 const ends = new RegExp(
   `^(${number})${approximately}\\s*(${unit})?${approximately}(?:\\s*([-/])\\s*(${number})\\s*(${unit})?${approximately})?$`,
 );
-const dilution = /^(.*\S)\s*[x*]\s*(\d+(?:[.,]\d+)?)$/;
+/** The factor of a diluted sample; the unit may stand before it or behind. */
+const dilution = /^(.*\S)\s*[x*]\s*(\d+(?:[.,]\d+)?)\s*((?:mg|ug)\/l|ppm|ppb)?$/;
 
 /** No reading is longer; a paragraph pasted into the column is refused before any pattern looks at it. */
 const longestReading = 100;
@@ -47,7 +48,7 @@ function parseText(text: string, at: Place): Result<Reading, Problem> {
     return level.ok ? ok({ kind: 'void' }) : level;
   }
   const level = levelIn(plain, at, given);
-  return level.ok ? withinLimits(level.value, { at, given, bare: !/[a-z]/.test(plain.replace(/ish|x/g, '')) }) : level;
+  return level.ok ? withinLimits(level.value, { at, given, bare: !/[a-z*]/.test(plain.replace(/ish/g, '')) }) : level;
 }
 
 /** One spelling for the dashes, signs and letters that look alike. */
@@ -66,7 +67,8 @@ function spelledPlainly(text: string): string {
 function levelIn(text: string, at: Place, given: string): Result<Level, Problem> {
   const diluted = dilution.exec(text);
   const factor = diluted === null ? 1 : Number((diluted[2] ?? '').replace(',', '.'));
-  const head = /^(~|<|>)?\s*(.*)$/.exec(diluted?.[1] ?? text);
+  const undiluted = diluted === null ? text : `${diluted[1] ?? ''} ${diluted[3] ?? ''}`.trim();
+  const head = /^(~|<|>)?\s*(.*)$/.exec(undiluted);
   const sign = head?.[1];
   const match = ends.exec(head?.[2] ?? '');
   if (match === null || factor < 1 || !Number.isFinite(factor)) return refuse({ code: 'not-a-reading', at, given });

@@ -11,6 +11,7 @@ export type ValueKind =
   | 'grams'
   | 'celsius'
   | 'plain'
+  | 'whole'
   | 'percent'
   | 'change'
   | 'choice'
@@ -20,6 +21,7 @@ export type ValueKind =
   | 'condition'
   | 'time'
   | 'band'
+  | 'form'
   | 'reading';
 
 /** `above` excludes the limit itself, `min` and `max` include it. */

@@ -1,5 +1,4 @@
 import { ammoniaFromNitrogen } from '../ammonia/ammoniaFromNitrogen.js';
-import { pkaBellEtAl2007 } from '../ammonia/pkaBellEtAl2007.js';
 import { pkaBowerBidwell1978 } from '../ammonia/pkaBowerBidwell1978.js';
 import { pkaEmersonEtAl1975 } from '../ammonia/pkaEmersonEtAl1975.js';
 import { pkaEpa1989 } from '../ammonia/pkaEpa1989.js';
@@ -17,15 +16,30 @@ import type { PublishedValue } from './publishedValue.js';
 /** Ammonia, density and specific gravity, and the straight line behind the loss rate. */
 export const waterQualityValues: readonly PublishedValue[] = [
   unionised('0.459', 7.5, 10),
+  unionised('0.665', 7.5, 15),
+  unionised('0.963', 7.5, 20),
   unionised('1.39', 7.5, 25),
+  unionised('0.726', 7.7, 10),
+  unionised('1.05', 7.7, 15),
+  unionised('1.52', 7.7, 20),
+  unionised('2.19', 7.7, 25),
+  unionised('0.912', 7.8, 10),
+  unionised('1.32', 7.8, 15),
+  unionised('1.90', 7.8, 20),
+  unionised('2.74', 7.8, 25),
   unionised('1.44', 8.0, 10),
   unionised('2.07', 8.0, 15),
   unionised('2.98', 8.0, 20),
   unionised('4.28', 8.0, 25),
+  unionised('2.26', 8.2, 10),
+  unionised('3.25', 8.2, 15),
+  unionised('4.65', 8.2, 20),
+  unionised('6.61', 8.2, 25),
   unionised('4.41', 8.5, 10),
+  unionised('6.28', 8.5, 15),
+  unionised('8.87', 8.5, 20),
   unionised('12.40', 8.5, 25),
   rival('the formula of US EPA (1989)', '6', pkaEpa1989, { key: 'EPA1989', at: 'pKa' }),
-  rival('that of Bell et al. (2007)', '-2', pkaBellEtAl2007, { key: 'BellEtAl2007', at: 'pKa' }),
   rival('the fresh-water formula of Emerson et al. (1975)', '25', pkaEmersonEtAl1975, {
     key: 'EmersonEtAl1975',
     at: 'pKa',

@@ -1,6 +1,7 @@
 import type { HoldRow, ReadingNote } from '../hold/holdRows.js';
 import type { Table } from '../result/table.js';
 import { secondDays } from '../units/quantity.js';
+import { oneDecimal } from './oneDecimal.js';
 
 // Taken once: in some hosts every look-up of a global is slow.
 const { floor } = Math;
@@ -30,8 +31,8 @@ function noteText(note: ReadingNote): string {
     case 'allowance':
       return 'inside only by the allowance';
     case 'tested after':
-      return `tested after ${(note.days * 24).toFixed(1)} h`;
+      return `tested after ${oneDecimal(note.days * 24)} h`;
     case 'hold broken':
-      return `hold broken after ${note.days.toFixed(1)} days`;
+      return `hold broken after ${oneDecimal(note.days)} days`;
   }
 }

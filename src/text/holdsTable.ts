@@ -1,6 +1,7 @@
 import type { HoldSpan } from '../hold/holdSpans.js';
 import type { HoldEnd } from '../hold/holdTrace.js';
 import type { Table } from '../result/table.js';
+import { oneDecimal } from './oneDecimal.js';
 
 /** The holds of a log, as HOLDS spills them. */
 export function holdsTable(spans: readonly HoldSpan[]): Table {
@@ -22,7 +23,7 @@ function endText(end: HoldEnd): string {
     case 'below':
       return 'below';
     case 'untested':
-      return `untested ${(end.days * 24).toFixed(1)} h`;
+      return `untested ${oneDecimal(end.days * 24)} h`;
     case 'running':
       return 'still running';
   }

@@ -23,11 +23,14 @@ export function misplaced(cell: Exclude<Cell, number | string | boolean | null>,
 function parseText(text: string, name: DimensionName, at: Place): Result<number, Problem> {
   const given = shown(text);
   const number = decimalText(text);
-  if (number === null || /^[\d.,]/.test(number.rest)) return refuse({ code: 'not-a-value', at, given, kind: name });
+  // A second number behind the first makes a range of it, or two numbers.
+  if (number === null || /^[-–/]?\s*[\d.,]/.test(number.rest))
+    return refuse({ code: 'not-a-value', at, given, kind: name });
   if (number.unclear) return refuse({ code: 'three-digits-after-comma', at, given });
   if (number.rest === '') return ok(number.value);
   const dimension: Dimension = dimensions[name];
   const key = unitKey(number.rest);
+  if (name === 'plain') return refuse({ code: 'not-a-value', at, given, kind: name });
   const convert = dimension.convert.get(key);
   if (convert === undefined) return refuse({ code: 'unknown-unit', at, given, known: dimension.known });
   return ok(convert(number.value));

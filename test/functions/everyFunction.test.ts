@@ -73,7 +73,7 @@ describe('every cell function', () => {
     for (const error of errorCells) {
       expect(withArgument(it, error)).toEqual({
         error: '#VALUE!',
-        message: `${word} #N/A is an error of the sheet; mend that cell, or leave it empty`,
+        message: `${word} #N/A is an error of the sheet; mend that cell`,
       });
     }
   });

@@ -104,7 +104,7 @@ describe('when and copper', () => {
   });
 
   it('may be empty, and then there is no reading yet', () => {
-    const message = 'copper has no reading yet; test, then write the reading beside its time';
+    const message = 'copper has no reading yet, or none up to as of; test, then write the reading beside its time';
     for (const blank of [null, '', column(null, null), column('', ' '), column(0, 0), [], [[]]]) {
       expect(days(blank, blank, 'chelated')).toEqual(notYet(message));
     }

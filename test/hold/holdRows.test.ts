@@ -185,3 +185,24 @@ describe('holdEnds', () => {
     expect(holdEnds(logOf`2026-03-05 | 1.0`, terms, 30)).toMatchObject({ problem: { code: 'no-hold' } });
   });
 });
+
+describe('what the tables and refusals say', () => {
+  it('rounds hours half up, whatever the date', () => {
+    const gap = (hours: number) =>
+      columnsOf([
+        [march(1), 2.1],
+        [march(1) + hours / 24, 2.1],
+      ]);
+    const note = (hours: number) => String(holdRowsTable(holdRows(gap(hours), terms, chelated)).rows[1]?.[6]);
+    expect(note(39.45)).toBe('tested after 39.5 h');
+    expect(note(60)).toBe('tested after 60.0 h');
+  });
+
+  it('repeats a bound as it was written', () => {
+    const log = columnsOf([
+      [march(1), 2.1],
+      [march(2), '<1.5'],
+    ]);
+    expect(holdStart(log, terms)).toMatchObject({ ok: false, problem: { code: 'no-hold', level: '<1.5', row: 2 } });
+  });
+});

@@ -43,6 +43,8 @@ describe('parseReading', () => {
     ['1.05 x2', level(2.1)],
     ['1.05x2', level(2.1)],
     ['1.05 ppm × 2', level(2.1)],
+    ['1.05 x2 ppm', level(2.1)],
+    ['1050 x2 ug/L', level(2.1)],
     ['1.0-1.1 x2', level(2, 2.2)],
     ['<0.05 x2', level(0, 0.1, { under: 0.1 })],
     ['void 1.62', { kind: 'void' }],

@@ -4,7 +4,7 @@ import type { Sentences } from './sentences.js';
 
 /** The hold, the ranges of formulas, and answers that cannot be shown. */
 export const answerSentences = {
-  'no-reading': () => 'copper has no reading yet; test, then write the reading beside its time',
+  'no-reading': () => 'copper has no reading yet, or none up to as of; test, then write the reading beside its time',
   'no-hold': ({ level, when, row, low, confirming }) =>
     `no hold is running: the last reading, ${level} on ${when} (row ${row}), ` +
     (confirming ? `needs a second one at or above ${shownNumber(low)}` : `is below ${shownNumber(low)}`),

@@ -13,7 +13,7 @@ export const readingSentences = {
       ? `${place(at)} ${given} is more than 20 mg/L; if it is ug/L write "${given.replace(/"/g, '')} ug/L"`
       : `${place(at)} ${given} is more than 20 mg/L, the most a level may be; check its unit and write it again`,
   'reading-negative': ({ at, given }) =>
-    `${place(at)} ${given} is negative; write a level from 0 to 20 mg/L, or leave it empty`,
+    `${place(at)} ${given} is negative; write a level from 0 to 20 mg/L${'row' in at ? ', or leave it empty' : ''}`,
   'bound-not-a-level': ({ field, given }) =>
     `${field} ${given} is a bound, not one level; write one level, like 2.05 or "2.05 ppm"`,
   'not-a-time': ({ at, given }) => `${place(at)} ${given} is not a time; write ${whatToWrite.time.write}`,

@@ -1,4 +1,4 @@
-import type { Limits } from '../../result/problem.js';
+import type { Limits, Place } from '../../result/problem.js';
 import { shownNumber } from '../../units/shown.js';
 import { listed } from './listed.js';
 import { place } from './place.js';
@@ -8,8 +8,11 @@ import { whatToWrite } from './whatToWrite.js';
 /** One value that cannot be used. */
 export const valueSentences = {
   blank: ({ at, kind }) => `${'row' in at ? `row ${at.row}` : at.field} is blank; write ${whatToWrite[kind].write}`,
-  'blank-level': ({ field }) => `${field} is blank; test first, then write the reading, like 2.05 or "2.05 ppm"`,
-  'error-cell': ({ at, given }) => `${place(at)} ${given} is an error of the sheet; mend that cell, or leave it empty`,
+  'blank-level': ({ field }) =>
+    field === 'wanted'
+      ? 'wanted is blank; write the level to reach, like 2.25 or "2.25 ppm"'
+      : `${field} is blank; test first, then write the reading, like 2.05 or "2.05 ppm"`,
+  'error-cell': ({ at, given }) => `${place(at)} ${given} is an error of the sheet; mend that cell${orEmpty(at)}`,
   'many-cells': ({ field, cells }) =>
     `${field} has ${cells} cells where one value is wanted; give one cell and fill the formula down`,
   'not-a-value': ({ at, given, kind }) =>
@@ -24,12 +27,17 @@ export const valueSentences = {
   'not-a-choice': ({ field, given, choices }) => `${field} ${given} is not known; write ${listed(choices)}`,
   'share-of-volume': ({ field, given }) => {
     const bare = given.replace(/"/g, '');
-    const percent = shownNumber(Number(bare) * 100);
+    const percent = shownNumber(Number(bare.replace(',', '.')) * 100);
     return `${field} ${given} may be litres or a share; write "${bare} L" or "${percent}%"`;
   },
   'share-without-volume': ({ field, given }) =>
     `${field} ${given} is a share of a volume that is not given; write the volume too, or the litres, like "50 L"`,
 } satisfies Partial<Sentences>;
+
+/** A row may go without; an argument that is refused may be one that cannot. */
+function orEmpty(at: Place): string {
+  return 'row' in at ? ', or leave it empty' : '';
+}
 
 /** The limits in words, as they follow "a value". */
 function allowed({ above, min, below, max }: Limits): string {

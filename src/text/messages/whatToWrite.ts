@@ -19,7 +19,8 @@ export const whatToWrite: Readonly<Record<ValueKind, Wanted>> = {
   days: { noun: 'a number of days', write: 'days, like 30 or "30 days"' },
   grams: { noun: 'a mass', write: 'grams, like 3, "3 g" or "500 mg"' },
   celsius: { noun: 'a temperature', write: '°C, like 25, "25 C" or "77 F"' },
-  plain: { noun: 'a number', write: 'a bare number, like 8.1' },
+  plain: { noun: 'a number', write: 'a bare number without a unit' },
+  whole: { noun: 'a whole number', write: 'one, like 5' },
   percent: { noun: 'a percentage', write: 'one like 30 or "30%"' },
   change: { noun: 'a water change', write: 'litres or a share, like 50, "50 L" or "25%"' },
   choice: { noun: 'a choice', write: 'one of the words that the function lists' },
@@ -29,5 +30,6 @@ export const whatToWrite: Readonly<Record<ValueKind, Wanted>> = {
   condition: { noun: 'a condition', write: 'one like "white spot", or "unknown"' },
   time: { noun: 'a time', write: '"2026-03-01 08:00", or use a date cell' },
   band: { noun: 'a band', write: '"sulfate", "amine", "chelated", a low limit, or give two cells, low and high' },
+  form: { noun: 'a form of copper', write: '"sulfate", "amine" or "chelated"' },
   reading: { noun: 'a reading', write: '2.05, "2.05 ppm" or "<0.05"' },
 };

@@ -22,8 +22,13 @@ export function choiceIn<C extends string>(cell: Cell, choices: readonly C[]): R
 export function wholeNumberIn(cell: Cell, limits: Limits, dimension: DimensionName = 'plain'): Reader<number> {
   return (field) => {
     const value = parseQuantity(cell, dimension, { field });
-    if (!value.ok) return value;
     const given = shown(cell);
+    if (!value.ok) {
+      const { code } = value.problem;
+      if (code === 'blank') return refuse({ code, at: { field }, kind: 'whole' });
+      const isNoNumber = code === 'not-a-value' || (code === 'unknown-unit' && dimension === 'plain');
+      return isNoNumber ? refuse({ code: 'not-a-value', at: { field }, given, kind: 'whole' }) : value;
+    }
     if (!Number.isInteger(value.value)) return refuse({ code: 'not-whole', field, given });
     return isWithin(value.value, limits)
       ? value
@@ -34,7 +39,9 @@ export function wholeNumberIn(cell: Cell, limits: Limits, dimension: DimensionNa
 /** How many readings in a row start a hold. */
 export function confirmIn(cell: Cell): Reader<1 | 2> {
   return (field) => {
-    const count = wholeNumberIn(cell, { min: 1, max: 2 })(field);
-    return count.ok ? ok(count.value === 2 ? 2 : 1) : count;
+    const count = wholeNumberIn(cell, {})(field);
+    if (count.ok && (count.value === 1 || count.value === 2)) return ok(count.value);
+    const isMisplaced = !count.ok && (count.problem.code === 'error-cell' || count.problem.code === 'many-cells');
+    return isMisplaced ? count : refuse({ code: 'not-a-choice', field, given: shown(cell), choices: ['1', '2'] });
   };
 }

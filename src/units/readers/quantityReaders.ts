@@ -84,13 +84,18 @@ function levelFrom(cell: Cell, field: string): Result<quantity.CopperMgPerLitre,
   if (!value.ok) return value;
   const given = shown(cell);
   if (value.value < 0) return refuse({ code: 'reading-negative', at, given });
-  if (value.value <= highestLevel) return ok(quantity.copperMgPerLitre(value.value));
+  if (value.value <= highestLevel + quantity.levelTolerance) return ok(quantity.copperMgPerLitre(value.value));
   return refuse({
     code: 'reading-too-high',
     at,
     given,
     bare: typeof cell === 'number' || !/[a-z]/i.test(String(cell)),
   });
+}
+
+/** A level that need not be known; blank, "none" and "-" give the fallback. */
+export function levelOr(cell: Cell, fallback: quantity.CopperMgPerLitre): Reader<quantity.CopperMgPerLitre> {
+  return isUntested(cell) ? () => ok(fallback) : levelIn(cell);
 }
 
 function isUntested(cell: Cell): boolean {

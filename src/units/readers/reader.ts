@@ -12,7 +12,9 @@ export function optionally<T, F>(cell: Cell, read: (cell: Cell) => Reader<T>, fa
 
 /** As `optionally`; a bare 0, which some hosts send for an empty cell, counts as omitted: for times, gaps and numbers of days. */
 export function unlessBlankOrZero<T, F>(cell: Cell, read: (cell: Cell) => Reader<T>, fallback: F): Reader<T | F> {
-  return cell === 0 ? always(fallback) : optionally(cell, read, fallback);
+  return cell === 0 || (typeof cell === 'string' && cell.trim() === '0')
+    ? always(fallback)
+    : optionally(cell, read, fallback);
 }
 
 /** A reader whose argument has another name in the contract than in the formula. */
