@@ -2,7 +2,7 @@ import { heldDays, heldFrom } from '../hold/heldFrom.js';
 import { isLongEnough } from '../hold/holdEnds.js';
 import { hoursPerDay, levelTolerance } from '../units/quantity.js';
 import { signsAfterArrival } from '../rules/signsAfterArrival.js';
-import type { SignRow } from '../rules/signs/signSteps.js';
+import type { SignRow, SignStep } from '../rules/signs/signSteps.js';
 import type { Treatment } from '../rules/treatment.js';
 import { meterAccuracyOf } from '../rules/treatmentOf.js';
 import { doseNow } from './doseNow.js';
@@ -39,6 +39,11 @@ function testFirst(treatment: Treatment, last: LastTest | null): Task | null {
     return { kind: 'test', by: Math.max(now, last.dosedSince + mixingDays), because: { kind: 'dosed since' } };
   }
   if (last.changedSince !== null) return { kind: 'test', by: now, because: { kind: 'changed since' } };
+  const { low } = treatment.card.band;
+  // A bound or a range on both sides of the limit: a dose on it might go over the top.
+  if (last.low < low - levelTolerance && last.high >= low) {
+    return { kind: 'test', by: now, because: { kind: 'no one level' } };
+  }
   const limit = testLimitHours(treatment);
   const hours = (now - last.when) * hoursPerDay;
   return hours > limit + 1 / 3600 ? { kind: 'test', by: now, because: { kind: 'too old', hours, limit } } : null;
@@ -46,8 +51,7 @@ function testFirst(treatment: Treatment, last: LastTest | null): Task | null {
 
 /** What the last text about the fish asks for. */
 function signTasks(signs: readonly SignRow[], last: LastTest, { card }: Treatment): readonly Task[] {
-  const spoken = signs.filter(({ step }) => step !== 'unread' && step !== '');
-  const step = spoken[spoken.length - 1]?.step;
+  const step = lastStep(signs);
   switch (step) {
     case 'test first':
       return [{ kind: 'test fish water' }];
@@ -64,6 +68,12 @@ function signTasks(signs: readonly SignRow[], last: LastTest, { card }: Treatmen
   }
 }
 
+/** What the last text that was understood asks for. */
+function lastStep(signs: readonly SignRow[]): SignStep | undefined {
+  const spoken = signs.filter(({ step }) => step !== 'unread' && step !== '');
+  return spoken[spoken.length - 1]?.step;
+}
+
 /** Dose what is missing, change what is too much. */
 function levelTasks(treatment: Treatment, last: LastTest, signs: readonly SignRow[]): readonly Task[] {
   const { card, trace } = treatment;
@@ -77,7 +87,8 @@ function levelTasks(treatment: Treatment, last: LastTest, signs: readonly SignRo
     return [];
   const isLow = last.low < band.low - levelTolerance;
   const isClose = last.low < Math.min(aim, band.low + meterAccuracyOf(card)) - levelTolerance;
-  return isLow || isClose ? [doseNow(treatment, last.low, isLow)] : [];
+  const isIll = signs.length > 0 && ['test first', 'lower and wait'].includes(lastStep(signs) ?? '');
+  return !isIll && (isLow || isClose) ? [doseNow(treatment, last.high, isLow)] : [];
 }
 
 function holdTasks({ card, trace, now, terms }: Treatment, last: LastTest): readonly Task[] {

@@ -1,6 +1,12 @@
 import type { Card } from '../log/card.js';
-import { cardCells, cardEntries, type CardEntry } from '../log/cardRead/cardEntries.js';
-import { cardWordsFor, type CardName } from '../log/cardRead/cardNames.js';
+import {
+  cardCells,
+  cardEntries,
+  cardName,
+  inUnit,
+  type CardEntry,
+  type NameOnCard,
+} from '../log/cardRead/cardEntries.js';
 import { readCard } from '../log/cardRead/readCard.js';
 import type { ColumnKind } from '../log/headings/columnKinds.js';
 import type { RawRange } from '../log/parallelRanges.js';
@@ -43,24 +49,30 @@ export function logOfOneSystem(log: LogRange, card: Card, needs: readonly Column
 
 /** One card a row, below a heading row of card names, the system's name among them. */
 export function systemCards({ range, cellOf }: CardRange): Result<readonly SystemCard[], Problem> {
-  const names = (range[0] ?? []).map((raw) => nameOf(cellOf(raw)));
-  const system = names.indexOf('system');
+  const read = (range[0] ?? []).map((raw) => nameOf(cellOf(raw)));
+  const fault = read.find((each) => !each.ok);
+  if (fault !== undefined && !fault.ok) return fault;
+  const names = read.map((each) => (each.ok ? each.value : { name: null, unit: null }));
+  const system = names.findIndex(({ name }) => name === 'system');
   if (system === -1) return refuse({ code: 'card-without', card: 'cards', name: 'system' });
   const cards: SystemCard[] = [];
   for (let row = 1; row < range.length; row++) {
-    const cells = names.map((name, column) => [name, cellOf(range[row]?.[column])] as const);
+    const cells = names.map(({ name, unit }, column) => [name, inUnit(cellOf(range[row]?.[column]), unit)] as const);
     const name = cells[system]?.[1] ?? null;
     if (cells.every(([, cell]) => isBlank(cell))) continue;
     const values = cells.flatMap(([key, cell]) => (key === null || isBlank(cell) ? [] : [[key, cell] as const]));
     const card = readCard(new Map(values), `card of ${shown(name)}`);
     if (!card.ok) return card;
-    cards.push({ name: typeof name === 'string' ? name.trim() : shown(name), card: card.value });
+    const own = typeof name === 'string' ? name.trim() : shown(name);
+    const twin = cards.find((other) => systemKey(other.name) === systemKey(own));
+    if (twin !== undefined) return refuse({ code: 'card-twice', name: 'system', first: twin.name, second: own });
+    cards.push({ name: own, card: card.value });
   }
   return ok(cards);
 }
 
-function nameOf(cell: Cell): CardName | null {
-  return typeof cell === 'string' && !isBlank(cell) ? (cardWordsFor(cell)?.name ?? null) : null;
+function nameOf(cell: Cell): Result<NameOnCard, Problem> {
+  return typeof cell === 'string' && !isBlank(cell) ? cardName(cell) : ok({ name: null, unit: null });
 }
 
 /** A name cut as messages cut it, without the quotes that the sentence puts around it. */

@@ -19,4 +19,4 @@ export type Task =
 export type TestReason =
   | { readonly kind: 'no reading' }
   | { readonly kind: 'too old'; readonly hours: number; readonly limit: number }
-  | { readonly kind: 'dosed since' | 'changed since' };
+  | { readonly kind: 'dosed since' | 'changed since' | 'no one level' };

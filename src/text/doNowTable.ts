@@ -83,6 +83,8 @@ function testReason(because: TestReason): string {
       return `the last test is ${because.hours.toFixed(1)} h old, more than ${because.limit} h: nothing is computed on it`;
     case 'dosed since':
       return 'a dose was given since the last test: let it mix 2 h, then test';
+    case 'no one level':
+      return 'the last reading may be in the band or below it: use a test that shows the level itself';
     case 'changed since':
       return 'water was changed since the last test';
   }

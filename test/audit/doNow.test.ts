@@ -76,6 +76,17 @@ describe('doNow', () => {
     expect(doing(`When | Copper\n${rows.join('\n')}`, '2026-04-01 09:00')).toEqual(['see QT.READY']);
   });
 
+  it('doses on no bound or range that may be in the band, and otherwise from its high end', () => {
+    expect(doing('When | Copper\n2026-03-01 08:00 | <2.4', '2026-03-01 09:00')).toEqual(['test copper']);
+    // From 1.9, the high end: 200 L × 0.35 mg/L ÷ 10 mg/mL = 7 mL.
+    expect(doing('When | Copper\n2026-03-01 08:00 | 1.7-1.9', '2026-03-01 09:00')[0]).toBe('dose 7 mL');
+  });
+
+  it('doses nothing while the fish is ill', () => {
+    const log = 'When | Copper | Signs\n2026-03-01 08:00 | 2.3 | eating\n2026-03-02 08:00 | 1.8 | not eating';
+    expect(doing(log, '2026-03-02 09:00').some((task) => task.startsWith('dose'))).toBe(false);
+  });
+
   it('raises again after a recovery only what was lowered', () => {
     const log = (level: number) =>
       `When | Copper | Signs\n2026-03-01 08:00 | 2.3 | not eating\n2026-03-02 08:00 | 1.5 | \n2026-03-03 08:00 | ${level} | eating again`;

@@ -42,6 +42,11 @@ describe('systemsNow', () => {
   it('refuses a card that lacks what cannot be done without, by its system', () => {
     const read = systemCards({ range: rowsOf('System | Volume | Form\nRack B | | amine'), cellOf });
     expect(read).toMatchObject({ problem: { code: 'card-without', card: 'card of "Rack B"', name: 'volume' } });
+    expect(
+      systemCards({ range: rowsOf('System | Volume | Form\na | 1 | amine\nA | 1 | amine'), cellOf }),
+    ).toMatchObject({
+      problem: { code: 'card-twice', name: 'system', first: 'a', second: 'A' },
+    });
     expect(systemCards({ range: rowsOf('Volume | Form\n100 | amine'), cellOf })).toMatchObject({
       problem: { code: 'card-without', card: 'cards', name: 'system' },
     });

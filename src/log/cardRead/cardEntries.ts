@@ -1,7 +1,9 @@
 import type { Problem } from '../../result/problem.js';
 import { ok, refuse, type Result } from '../../result/result.js';
 import { isBlank, type Cell } from '../../units/cell.js';
+import { decimalText } from '../../units/decimalText.js';
 import { shown } from '../../units/shown.js';
+import { headingUnit } from '../headings/headingUnit.js';
 import type { RawRange } from '../parallelRanges.js';
 import { cardWordsFor, type CardName } from './cardNames.js';
 
@@ -22,9 +24,39 @@ export function cardEntries(range: RawRange, cellOf: (raw: unknown) => Cell): Re
     const name = cellOf(written);
     if (isBlank(name)) continue;
     const text = typeof name === 'string' ? name.trim() : shown(name);
-    entries.push({ written: text, name: cardWordsFor(text)?.name ?? null, value: cellOf(value) });
+    if (entries.length === 0 && isHeading(text, cellOf(value))) continue;
+    const named = cardName(text);
+    if (!named.ok) return named;
+    const { name: read, unit } = named.value;
+    entries.push({ written: text, name: read, value: inUnit(cellOf(value), unit) });
   }
   return unique(entries);
+}
+
+/** "Name" beside "Value". */
+function isHeading(text: string, value: Cell): boolean {
+  return /^(?:name|setting|item)s?$/i.test(text) && typeof value === 'string' && /^values?$/i.test(value.trim());
+}
+
+/** What a name on a card is read as, and the unit it names: "Volume (gal)". */
+export interface NameOnCard {
+  /** null: not known here. */
+  readonly name: CardName | null;
+  readonly unit: string | null;
+}
+
+export function cardName(text: string): Result<NameOnCard, Problem> {
+  const words = cardWordsFor(text);
+  if (words === null) return ok({ name: null, unit: null });
+  const { name: kind, dimension } = words;
+  const unit = headingUnit(text, dimension === undefined ? { kind } : { kind, dimension });
+  return unit.ok ? ok({ name: kind, unit: unit.value }) : unit;
+}
+
+/** A bare number takes the unit of its name; a value with a unit of its own keeps it. */
+export function inUnit(value: Cell, unit: string | null): Cell {
+  const isBare = typeof value === 'number' || (typeof value === 'string' && decimalText(value)?.rest === '');
+  return unit !== null && isBare ? `${value} ${unit}` : value;
 }
 
 function unique(entries: readonly CardEntry[]): Result<readonly CardEntry[], Problem> {

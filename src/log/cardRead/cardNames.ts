@@ -55,7 +55,7 @@ export const cardWords: readonly CardWords[] = [
   { name: 'salinity', words: /\bsalinity\b|\bs\.?g\.?\b/, dimension: 'salinity' },
   { name: 'pH', words: /\bph\b/, dimension: 'plain' },
   { name: 'disease', words: /\bdisease\b|\bcondition\b|\bdiagnosis\b/ },
-  { name: 'system', words: /\bsystem\b|\btank\b|\brack\b|\bname\b/ },
+  { name: 'system', words: /\bsystem\b|^(?:tank|rack)(?: name)?$/ },
 ];
 
 export function cardWordsFor(text: string): CardWords | null {

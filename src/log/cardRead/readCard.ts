@@ -1,9 +1,18 @@
 import { copperForms } from '../../dose/forms.js';
 import { paceIn } from '../../dose/paceIn.js';
 import type { Problem } from '../../result/problem.js';
+import { salinityFromSpecificGravity } from '../../seawater/salinityFromSpecificGravity.js';
 import { ok, refuse, type Result } from '../../result/result.js';
 import { isBlank, type Cell } from '../../units/cell.js';
-import { copperMgPerLitre, days, fraction, litres } from '../../units/quantity.js';
+import {
+  celsius,
+  copperMgPerLitre,
+  days,
+  fraction,
+  litres,
+  specificGravity,
+  type PracticalSalinity,
+} from '../../units/quantity.js';
 import { choiceIn, confirmIn } from '../../units/readers/choiceReaders.js';
 import { meterPercentIn } from '../../units/readers/percentReaders.js';
 import {
@@ -73,10 +82,21 @@ function valueReaders({ cell, label, gallon, form, band, disease }: SaidOnCard):
     start: on('start', timeIn, null),
     arrived: on('arrived', timeIn, null),
     temperature: on('temperature', temperatureIn, null),
-    salinity: on('salinity', salinityIn, null),
+    salinity: on('salinity', salinityOnCard, null),
     pH: on('pH', acidityIn, null),
     confirm: on('confirm', confirmIn, 1 as const),
     newcomers: on('newcomers', newcomersIn, disease === '' ? ('count on' as const) : ('restart' as const)),
+  };
+}
+
+/** In g/kg, or a specific gravity: no sea water has a salinity near 1. */
+function salinityOnCard(cell: Cell): Reader<PracticalSalinity> {
+  const bare = typeof cell === 'string' ? cell.replace(/\s*s\.?g\.?\s*$/i, '') : cell;
+  return (field) => {
+    const value = salinityIn(bare)(field);
+    if (!value.ok || value.value < 0.99 || value.value > 1.04) return value;
+    const water = { specificGravity: specificGravity(value.value), temperature: celsius(25), reference: celsius(25) };
+    return salinityFromSpecificGravity(water);
   };
 }
 

@@ -82,6 +82,8 @@ describe('readHeadings', () => {
   it('refuses a unit that does not fit', () => {
     expect(kinds('Dose (mg/L)')).toMatchObject({ code: 'heading-unit', unit: 'mg/l', kind: 'dose' });
     expect(kinds('Copper (mL)')).toMatchObject({ code: 'heading-unit', kind: 'copper' });
+    expect(kinds('Dose (drops)')).toMatchObject({ code: 'heading-unit', unit: 'drops' });
+    expect(kinds('WC buckets')).toMatchObject({ code: 'heading-unit', unit: 'buckets' });
   });
 });
 
