@@ -22,6 +22,7 @@ import { raisedTooFast } from '../rules/raisedTooFast.js';
 import { readingsOnLimit } from '../rules/readingsOnLimit.js';
 import { secondSigns } from '../rules/secondSigns.js';
 import { stoppedShort } from '../rules/stoppedShort.js';
+import { strengthMissing } from '../rules/strengthMissing.js';
 import { swappedRows } from '../rules/swappedRows.js';
 import { swappedSystems } from '../rules/swappedSystems.js';
 import { unexplainedReading } from '../rules/unexplainedReading.js';
@@ -72,6 +73,7 @@ export const auditRules: readonly Rule[] = [
   fishSignsFirst,
   // Meter and record
   meterCannotShow,
+  strengthMissing,
   readingsOnLimit,
   ownDayCount,
   notedReadings,

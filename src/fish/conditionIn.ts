@@ -13,6 +13,8 @@ import { nearestNames } from './nearestNames.js';
 const index = nameIndex(conditions, ({ name, also }) => [name, ...also]);
 /** Always worth offering: it is a condition too. */
 const unknown = conditions.filter(({ key }) => key === 'unknown');
+/** Its diseases share names with the marine ones, and are others. */
+const freshWater = /\bfresh[\s-]*water\b|\bichthyophthirius\b/i;
 const longest = 80;
 const offered = 3;
 
@@ -25,7 +27,7 @@ export function conditionIn(cell: Cell): Reader<Condition> {
       return refuse({ code: 'not-a-value', at: { field }, given: shown(cell), kind: 'condition' });
     }
     const words = cell.length <= longest ? nameWords(cell) : [];
-    const named = conditionsAmong(words);
+    const named = freshWater.test(cell) ? [] : conditionsAmong(words);
     const [only] = named;
     if (only !== undefined && named.length === 1) return ok(only);
     return refuse({ code: 'not-a-choice', field, given: shown(cell), choices: choices(named, words) });

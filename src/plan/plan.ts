@@ -1,6 +1,7 @@
 import { copperForms } from '../dose/forms.js';
 import { pacePlan } from '../dose/pacePlan.js';
-import { secondDays, serialDay } from '../units/quantity.js';
+import { hoursPerDay, secondDays, serialDay } from '../units/quantity.js';
+import { decidingDose } from './decidingDose.js';
 import { medicineSteps } from './medicineSteps.js';
 import { observationDays, observationEnd } from './observationEnd.js';
 import type { PlanAction, PlanStep, PlanTerms } from './planStep.js';
@@ -25,8 +26,10 @@ const quietDays = 7;
 const fallowDays = 76;
 /** Courses under this were counted as short. [ZecHadfieldHungerford2021, abstract] */
 const shortCourseDays = 14;
-/** From this share of the way on the test decides. [Practice] */
-const decidingShare = 0.8;
+/** A dose has mixed in. [Practice] [h] */
+const mixedAfter = 2;
+/** [Practice] */
+const testsADayRaising = { urgent: 4, other: 2 } as const;
 /** Copper tests after the last change. [Practice] [h] */
 const testsAfter = [48, 168] as const;
 
@@ -74,21 +77,24 @@ function holdDayOf({ code }: PlanAction, when: number, { holdStart, holdEnd }: C
 
 function addPreparation({ form, days, pace }: PlanTerms, { prepare }: Course, add: Add): void {
   const { aim, usualLossPerDay } = copperForms[form];
-  const tests = testsNeeded({ raisingDays: pacePlan(pace).days, holdDays: days });
+  const testsADay = pace === 'urgent' ? testsADayRaising.urgent : testsADayRaising.other;
+  const tests = testsNeeded({ raisingDays: pacePlan(pace).days, testsADayRaising: testsADay, holdDays: days });
   add(prepare, { code: 'screen' });
   add(prepare, { code: 'measure' });
   add(prepare, { code: 'baseline' });
-  add(prepare, { code: 'supplies', tests, testsAfter: testsAfter.length, aim, lossPerDay: usualLossPerDay });
+  add(prepare, { code: 'supplies', pace, tests, testsAfter: testsAfter.length, aim, lossPerDay: usualLossPerDay });
   add(prepare, { code: 'handle' });
   add(prepare, { code: 'keep-out' });
   if (days < shortCourseDays) add(prepare, { code: 'short-course', days });
 }
 
-function addRaising({ form, pace }: PlanTerms, { start, holdStart }: Course, add: Add): void {
+function addRaising(terms: PlanTerms, { start, holdStart }: Course, add: Add): void {
+  const { form, pace } = terms;
   const { aim } = copperForms[form];
+  const deciding = decidingDose(terms);
   add(start, { code: 'raise', pace, days: holdStart - start, aim });
   add(start, { code: 'test-raising', pace });
-  add(start + decidingShare * (holdStart - start), { code: 'test-decides', aim });
+  add(deciding.at + mixedAfter / hoursPerDay, { code: 'test-decides', level: deciding.levelAfter });
 }
 
 function addHold({ form, days }: PlanTerms, { holdStart, holdEnd }: Course, add: Add): void {

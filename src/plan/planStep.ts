@@ -20,6 +20,7 @@ export type PlanAction =
   | { readonly code: 'short-course'; readonly days: number }
   | {
       readonly code: 'supplies';
+      readonly pace: Pace;
       readonly tests: number;
       readonly testsAfter: number;
       readonly aim: CopperMgPerLitre;
@@ -30,7 +31,7 @@ export type PlanAction =
   | { readonly code: 'metronidazole' }
   | { readonly code: 'raise'; readonly pace: Pace; readonly days: number; readonly aim: CopperMgPerLitre }
   | { readonly code: 'test-raising'; readonly pace: Pace }
-  | { readonly code: 'test-decides'; readonly aim: CopperMgPerLitre }
+  | { readonly code: 'test-decides'; readonly level: CopperMgPerLitre }
   | { readonly code: 'hold-begins' | 'test-holding'; readonly low: CopperMgPerLitre; readonly aim: CopperMgPerLitre }
   | { readonly code: 'watch' | 'prepare-observation' | 'transfer' | 'prepare-removal' }
   | { readonly code: 'finish'; readonly days: number; readonly low: CopperMgPerLitre }

@@ -2,9 +2,9 @@ import { instantDays, levelTolerance } from '../units/quantity.js';
 import { eventsOfReadings } from './eventsOfReadings.js';
 import type { Finding } from './finding.js';
 import { isStrayReading } from './isStrayReading.js';
+import { meterErrorAt } from './meterErrorAt.js';
 import type { Rule } from './rule.js';
 import type { Treatment } from './treatment.js';
-import { meterAccuracyOf } from './treatmentOf.js';
 
 type Reason = 'once' | 'far' | 'twice' | 'signs';
 
@@ -15,8 +15,8 @@ const besideDays = 1;
 
 /**
  * A level above the band: over the top by up to a tenth once is a warning; more, twice running, or with signs is danger.
- * Single readings over it by no more than the meter's error are none where the log as a whole puts the level below the
- * top.
+ * A single reading over it by no more than the meter's error is none where the log as a whole puts the level below the
+ * top; a second one running is.
  */
 export const aboveBand: Rule = (treatment, named) => {
   const { readings, card } = treatment;
@@ -46,7 +46,7 @@ export const aboveBand: Rule = (treatment, named) => {
     }
     events ??= eventsOfReadings(treatment);
     const signs = hasSignBeside(treatment, instant);
-    if (!signs && !isMoreThanError(treatment, level, events[highest] ?? 0)) continue;
+    if (!signs && !wasAbove && !isMoreThanError(treatment, level, events[highest] ?? 0)) continue;
     const reason = level > top * farOver + levelTolerance ? 'far' : signs ? 'signs' : wasAbove ? 'twice' : 'once';
     if (told.has(reason) || (reason === 'once' && told.size > 0)) continue;
     told.add(reason);
@@ -61,8 +61,10 @@ function knownHigh(low: number, high: number | undefined): number {
 }
 
 function isMoreThanError({ card, levels }: Treatment, level: number, event: number): boolean {
-  const error = meterAccuracyOf(card) + card.meterPercent * level;
-  return level - card.band.high > error + levelTolerance || (levels?.expected[event] ?? 0) > card.band.high;
+  return (
+    level - card.band.high > meterErrorAt(card, level) + levelTolerance ||
+    (levels?.expected[event] ?? 0) > card.band.high
+  );
 }
 
 function hasSignBeside({ signs }: Treatment, when: number): boolean {

@@ -1,4 +1,4 @@
-import { hoursPerDay, instantDays } from '../units/quantity.js';
+import { hoursPerDay, secondDays } from '../units/quantity.js';
 import { deathRows, type DeathRow } from './deathRows.js';
 import type { Finding } from './finding.js';
 import type { Rule } from './rule.js';
@@ -9,30 +9,35 @@ const mostOfLot = 0.1;
 const watchedDays = 1;
 
 /**
- * Three deaths, or a tenth of a lot, within 24 hours are a danger; any other death is noted. Fish dead on arrival died of
- * something else.
+ * Three deaths, of one lot or of several, or a tenth of a lot, within 24 hours are a danger; any other death is noted.
+ * Fish dead on arrival died of something else. What a danger has counted is not counted again.
  *
  * Source: [Practice].
  */
 export const deaths: Rule = (treatment) => {
-  /** Deaths of the last day that no finding has named, by lot. */
-  const recent = new Map<string, DeathRow[]>();
+  /** Deaths of the last day that no danger has counted. */
+  let recent: readonly DeathRow[] = [];
   return deathRows(treatment)
     .filter(({ count }) => count > 0)
     .map((row) => {
-      const before = recent.get(row.lot) ?? [];
-      const lately = [...before.filter(({ when }) => row.when - when < watchedDays - instantDays), row];
-      const danger = isDanger(lately);
-      recent.set(row.lot, danger ? [] : lately);
-      return danger ? dangerOf(lately, row) : noteOf(row);
+      recent = [...recent.filter(({ when }) => row.when - when <= watchedDays + secondDays), row];
+      const ofLot = recent.filter(({ lot }) => lot === row.lot);
+      const counted = isDanger(ofLot) ? ofLot : isMany(recent) ? recent : null;
+      if (counted === null) return noteOf(row);
+      recent = recent.filter((death) => !counted.includes(death));
+      return dangerOf(counted, row);
     });
 };
 
 function isDanger(lately: readonly DeathRow[]): boolean {
   const last = lately[lately.length - 1];
   if (last === undefined || inTreatment([last]) === 0) return false;
-  const sum = inTreatment(lately);
-  return sum >= mostADay || (last.cameAlive !== null && sum >= last.cameAlive * mostOfLot);
+  return isMany(lately) || (last.cameAlive !== null && inTreatment(lately) >= last.cameAlive * mostOfLot);
+}
+
+function isMany(lately: readonly DeathRow[]): boolean {
+  const last = lately[lately.length - 1];
+  return last !== undefined && inTreatment([last]) > 0 && inTreatment(lately) >= mostADay;
 }
 
 function inTreatment(rows: readonly DeathRow[]): number {
@@ -40,10 +45,13 @@ function inTreatment(rows: readonly DeathRow[]): number {
 }
 
 function dangerOf(lately: readonly DeathRow[], { when, row, lot, cameAlive }: DeathRow): Finding {
-  const first = lately.find((death) => inTreatment([death]) > 0)?.when ?? when;
+  const dying = lately.filter((death) => inTreatment([death]) > 0);
+  const lots = new Set(dying.map((death) => death.lot)).size;
+  const first = dying[0]?.when ?? when;
   const hours = (when - first) * hoursPerDay;
   const count = inTreatment(lately);
-  return { code: 'deaths', count, hours, lot, of: cameAlive, severity: 'danger', when, row, source: 'Practice' };
+  const of = lots > 1 ? null : cameAlive;
+  return { code: 'deaths', count, hours, lot, lots, of, severity: 'danger', when, row, source: 'Practice' };
 }
 
 function noteOf({ when, row, lot, count, onArrival }: DeathRow): Finding {

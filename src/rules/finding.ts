@@ -1,6 +1,7 @@
 import type { ReferenceKey } from '../references/references.js';
 import type { FishAndWaterFinding } from './fishAndWaterFinding.js';
-import type { HoldFinding, RecordFinding } from './holdFinding.js';
+import type { HoldFinding } from './holdFinding.js';
+import type { RecordFinding } from './recordFinding.js';
 import type { SlipFinding } from './slipFinding.js';
 
 export type Severity = 'verdict' | 'danger' | 'warning' | 'note';

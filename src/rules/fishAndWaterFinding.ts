@@ -21,6 +21,8 @@ export type FishAndWaterFinding =
       readonly hours: number;
       /** '' where the log has no lots. */
       readonly lot: string;
+      /** They were of so many lots. */
+      readonly lots: number;
       /** How many of the lot were alive in the system at arrival; null: not known. */
       readonly of: number | null;
     }

@@ -1,5 +1,3 @@
-import type { ColumnKind } from '../log/headings/columnKinds.js';
-import type { Problem } from '../result/problem.js';
 import type { HoldAnswer } from './holdAnswer.js';
 
 /** The answer to the question whether the hold was long enough. Days in days, levels in mg/L, times in hours. */
@@ -55,6 +53,8 @@ export type HoldFinding =
       readonly again: number | null;
       /** The reading is below by less than the meter's error. */
       readonly withinError: boolean;
+      /** The reading is named as a slip as well. */
+      readonly slip: boolean;
     }
   | {
       readonly code: 'level-below-between';
@@ -114,36 +114,4 @@ export type HoldFinding =
       readonly rise: number;
       readonly most: number;
       readonly urgent: boolean;
-    };
-
-/** Readings, cells and columns as they are written. */
-export type RecordFinding =
-  | {
-      readonly code: 'unreadable-copper';
-      readonly problem: Problem;
-      /** Both counts, where it lies in a hold. */
-      readonly counts: { readonly ifBelow: HoldAnswer; readonly ifHeld: HoldAnswer } | null;
-    }
-  | { readonly code: 'unreadable-cell'; readonly kind: ColumnKind; readonly problem: Problem }
-  | { readonly code: 'row-without-time'; readonly problem: Problem }
-  | {
-      readonly code: 'bare-zero';
-      readonly ifZero: HoldAnswer;
-      readonly ifUntested: HoldAnswer;
-    }
-  | { readonly code: 'readings-on-limit'; readonly limit: number; readonly rows: readonly number[] }
-  | {
-      readonly code: 'meter-cannot-show';
-      readonly reason: 'limit-unread' | 'too-coarse' | 'free-test';
-      readonly low: number;
-      readonly top: number;
-      /** The reading it would take, null: there is none. */
-      readonly needed: number | null;
-      readonly from: number | null;
-    }
-  | { readonly code: 'own-day-count'; readonly written: number; readonly counted: number | null; readonly rows: number }
-  | {
-      readonly code: 'noted-readings';
-      readonly kind: 'approximate' | 'voided' | 'date only';
-      readonly rows: readonly number[];
     };

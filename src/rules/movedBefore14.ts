@@ -21,11 +21,11 @@ const notes =
  * Fish moved before 14 days of an unbroken hold: danger. Later, but before the hold was long enough, a warning where a
  * stretch of over 48 h was untested or the last seven days were not without signs.
  */
-export const movedBefore14: Rule = (treatment, named) => {
+export const movedBefore14: Rule = (treatment) => {
   const moved = fishTexts(treatment.log, 'fish out', notes);
   if (moved.length === 0) return [];
   const holds = countedHolds(treatment);
-  const stopped = stoppedHold(treatment, named);
+  const stopped = stoppedHold(treatment);
   const enough = holds.find(({ isEnough }) => isEnough);
   const found: Finding[] = [];
   for (const fish of moved) {

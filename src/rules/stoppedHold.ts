@@ -2,7 +2,7 @@ import { heldDays } from '../hold/heldFrom.js';
 import { creditedDays } from '../hold/holdTerms.js';
 import { instantDays } from '../units/quantity.js';
 import { countedHolds, type CountedHold } from './countedHolds.js';
-import { isStrayReading } from './isStrayReading.js';
+import { slipRows } from './slipRows.js';
 import type { Treatment } from './treatment.js';
 
 /** A hold that was ended on purpose before it was long enough. */
@@ -44,12 +44,10 @@ const leavingShare = 0.5;
  * The last hold, where it was too short and the copper was taken out: a row at its end or after it says so, or the
  * readings after it fall below half of the low limit and do not come back.
  */
-export function stoppedHold(treatment: Treatment, named: ReadonlySet<number>): StoppedHold | null {
+export function stoppedHold(treatment: Treatment): StoppedHold | null {
   const holds = countedHolds(treatment);
   const counted = holds[holds.length - 1];
   if (counted === undefined || counted.isEnough || counted.hold.endedBy.kind === 'untested') return null;
-  if (counted.hold.endedBy.kind === 'below' && isStrayReading(treatment, named, counted.hold.endedBy.index))
-    return null;
   const level = levelWithoutCopper(treatment, counted);
   const said = saidToStop(treatment, counted, level !== null);
   if (said === null && level === null) return null;
@@ -74,10 +72,18 @@ function saidToStop({ log }: Treatment, { hold }: CountedHold, isShown: boolean)
   return null;
 }
 
-function levelWithoutCopper({ readings, terms }: Treatment, { hold }: CountedHold): number | null {
+function levelWithoutCopper(treatment: Treatment, { hold }: CountedHold): number | null {
+  const { readings, terms } = treatment;
   if (hold.endedBy.kind !== 'below') return null;
-  const last = readings.low[readings.count - 1] ?? NaN;
+  const last = highEnd(treatment, readings.count - 1);
   const readingsAfter = readings.count - 1 - hold.lastIndex;
   const shown = last < terms.low * outShare || (readingsAfter >= 2 && last < terms.low * leavingShare);
-  return shown ? last : null;
+  return shown && !slipRows(treatment).has(hold.endedBy.row) ? last : null;
+}
+
+/** Under a bound the level may be anything up to it. */
+function highEnd({ readings }: Treatment, index: number): number {
+  const odd = readings.odd.get(readings.row[index] ?? 0);
+  const high = odd?.under ?? odd?.high ?? Infinity;
+  return high === Infinity ? (readings.low[index] ?? NaN) : high;
 }

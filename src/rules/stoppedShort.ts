@@ -3,8 +3,8 @@ import type { Rule } from './rule.js';
 import { stoppedHold } from './stoppedHold.js';
 
 /** Copper taken out before the hold was long enough: danger; short by under a day: warning. */
-export const stoppedShort: Rule = (treatment, named) => {
-  const stopped = stoppedHold(treatment, named);
+export const stoppedShort: Rule = (treatment) => {
+  const stopped = stoppedHold(treatment);
   if (stopped === null) return [];
   const { row, when, days, said, level } = stopped;
   const wanted = treatment.card.days;

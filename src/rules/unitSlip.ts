@@ -14,6 +14,8 @@ import type { Treatment } from './treatment.js';
 /** So near to what was expected a corrected reading lies. [standard deviations] */
 const fitsWithin = 3.5;
 
+/** Digits changed over bring a reading to within this part of how far off it is written. */
+const muchNearer = 1 / 3;
 /** Ten times as much is told from a level by more than a meter may be off: the spread is taken as no less than this of it. */
 const tellingShare = 0.03;
 /** Standard deviation of what is rounded away of a reading written to 0.01. [mg/L] */
@@ -86,11 +88,16 @@ function nearestMeaning(written: number, expected: number, spread: number): Slip
     // Of 2.25 a tenth is 0.23 once it is rounded, and ten times that is off by what was rounded away.
     const rounded =
       meaning.cause === 'point moved' && meaning.meant > written ? rounding * (meaning.meant / written) : 0;
+    if (meaning.cause === 'digits swapped' && !isMuchNearer(meaning.meant, { written, expected })) continue;
     const allowed = meaning.cause === 'digits swapped' ? spread : Math.max(spread, tellingShare * expected);
     const off = Math.abs(meaning.meant - expected) / Math.hypot(allowed, Math.min(rounded, 10 * rounding));
     if (off < least) [nearest, least] = [meaning, off];
   }
   return nearest;
+}
+
+function isMuchNearer(meant: number, { written, expected }: Pick<Slip, 'written' | 'expected'>): boolean {
+  return Math.abs(meant - expected) <= muchNearer * Math.abs(written - expected);
 }
 
 interface Slip extends SlipMeaning {

@@ -1,6 +1,6 @@
 import { eventKinds } from '../log/waterEvents.js';
 import { levelTolerance } from '../units/quantity.js';
-import type { Finding } from './finding.js';
+import type { Finding, FindingAt, FindingBody } from './finding.js';
 import { holdReached } from './holdReached.js';
 import type { Rule } from './rule.js';
 import { carriedShare } from './steady/carriedShare.js';
@@ -9,6 +9,7 @@ import { levelBefore } from './steady/levelBefore.js';
 import { nextReading } from './steady/nextReading.js';
 import { steadyLevels, type SteadyLevels } from './steady/steadyLevels.js';
 import { gate } from './steady/steadyPass.js';
+import { windowWithoutDoses } from './steady/windowWithoutDoses.js';
 import type { Treatment } from './treatment.js';
 
 /** A smaller fall, as part of the low limit, is no disturbance. */
@@ -28,23 +29,32 @@ const disbelieved = 4;
  * Not raised: where the row says matched or premixed and the next reading agrees; where a dose in the same row makes up
  * for it; once the days are held; where the level is lowered on purpose (`isLowering`).
  *
+ * Basis: the model of the log; without a strength that of the stretch between two readings, where no dose lies in it.
  * Definition: mass balance from the reading before. Where the next reading agrees with matched water it is a warning.
  */
 export const unmatchedChange: Rule = (treatment, named) => {
   const { events } = treatment;
+  if (!events.kind.includes(eventKinds.change)) return [];
   const steady = steadyLevels(treatment);
-  if (steady === null || !events.kind.includes(eventKinds.change)) return [];
   const reached = holdReached(treatment);
   const found: Finding[] = [];
   for (let index = 0; index < events.count && (events.when[index] ?? NaN) < reached; index++) {
     if (events.kind[index] !== eventKinds.change || named.has(events.row[index] ?? 0)) continue;
-    const finding = judged(treatment, steady, index);
+    const finding = steady === null ? judgedAlone(treatment, index) : judged(treatment, steady, index);
     if (finding !== null) found.push(finding);
   }
   return found;
 };
 
-function judged(treatment: Treatment, steady: SteadyLevels, index: number): Finding | null {
+/** Without a strength a change is judged by the readings beside it, where no dose lies between them. */
+function judgedAlone(treatment: Treatment, index: number): Finding | null {
+  const window = windowWithoutDoses(treatment, index);
+  if (window === null) return null;
+  const finding = judged(window.treatment, window.steady, window.index);
+  return finding === null || isLowering(treatment, index, finding) ? null : finding;
+}
+
+function judged(treatment: Treatment, steady: SteadyLevels, index: number): UnmatchedChange | null {
   const { events, card, levels } = treatment;
   const before = levelBefore(treatment, steady, index);
   if (levels === null || !(before >= keptFrom * card.band.low)) return null;
@@ -67,6 +77,8 @@ function judged(treatment: Treatment, steady: SteadyLevels, index: number): Find
   const severity = isBelow && shownMatched === null ? 'danger' : 'warning';
   return { ...at, severity, code: 'unmatched-change', litres, before, after, low, saysMatched, shownMatched };
 }
+
+type UnmatchedChange = FindingAt & Extract<FindingBody, { readonly code: 'unmatched-change' }>;
 
 function isMadeUp({ events, levels }: Treatment, index: number, fall: number): boolean {
   let added = 0;

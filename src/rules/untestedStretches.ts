@@ -14,10 +14,10 @@ const warnedGapDays = 72 / 24;
  * Stretches of a hold without a test: over 36 h one note for all, from 72 h a warning each, and beyond the longest gap
  * the hold starts anew.
  */
-export const untestedStretches: Rule = (treatment, named) => {
+export const untestedStretches: Rule = (treatment) => {
   const found: Finding[] = [];
   const noted: Stretch[] = [];
-  const open = openStretch(treatment, named);
+  const open = openStretch(treatment);
   for (const stretch of [...untestedIn(treatment), ...(open === null ? [] : [open])]) {
     if (stretch.restarts !== null) found.push(restarted(stretch, stretch.restarts, treatment));
     else if (stretch.days >= warnedGapDays - secondDays || stretch.days > longest(treatment))
@@ -32,12 +32,12 @@ function longest({ terms }: Treatment): number {
 }
 
 /** From the last test to now, where the hold still runs. */
-function openStretch(treatment: Treatment, named: ReadonlySet<number>): Stretch | null {
+function openStretch(treatment: Treatment): Stretch | null {
   const { trace, now, isAsked } = treatment;
   const { last, running } = trace;
   if (!isAsked || last === null || running === null || now - last.when <= notedGapDays + secondDays) return null;
   const counted = countedHolds(treatment).find(({ hold }) => hold === running);
-  if (counted === undefined || counted.isEnough || stoppedHold(treatment, named) !== null) return null;
+  if (counted === undefined || counted.isEnough || stoppedHold(treatment) !== null) return null;
   return { days: now - last.when, row: last.row, when: last.when, isOpen: true, restarts: null };
 }
 

@@ -1,9 +1,9 @@
 import { heldDays } from '../hold/heldFrom.js';
+import { brokenHolds } from './brokenHolds.js';
 import { countedHolds, type CountedHold } from './countedHolds.js';
 import type { Finding, FindingBody } from './finding.js';
 import { holdAnswer, type HoldAnswer } from './holdAnswer.js';
 import { openHold } from './openHold.js';
-import { stoppedHold } from './stoppedHold.js';
 import type { Rule } from './rule.js';
 import type { Treatment } from './treatment.js';
 import { untestedIn } from './untestedIn.js';
@@ -12,7 +12,7 @@ import { untestedIn } from './untestedIn.js';
  * Whether the fish have had their days: complete, running, not complete, or open because of a row; then the days held,
  * the breaks and the days lost, the stretches without a test.
  */
-export const verdict: Rule = (treatment, named) => {
+export const verdict: Rule = (treatment) => {
   const { card, terms, trace } = treatment;
   const holds = countedHolds(treatment);
   const answer = holdAnswer(trace, terms, card.days);
@@ -26,7 +26,7 @@ export const verdict: Rule = (treatment, named) => {
       when: openRow === null ? null : timeOf(treatment, openRow.row),
     },
     line(daysHeld(treatment, answer, holds)),
-    line(breaks(treatment, holds, named)),
+    line(breaks(treatment, holds)),
     line(untested(treatment)),
   ];
 };
@@ -53,17 +53,10 @@ function daysHeld(
   return { code: 'verdict-days', kind, days, longest, wanted: card.days, ...ends, credited: credited * 24 };
 }
 
-/** Taking copper out on purpose ends a hold and is no break. */
-function breaks(treatment: Treatment, holds: readonly CountedHold[], named: ReadonlySet<number>): FindingBody {
-  const stopped = stoppedHold(treatment, named);
-  const rows: number[] = [];
-  let lost = 0;
-  for (const { hold, isEnough } of holds) {
-    if (isEnough || hold.endedBy.kind !== 'below' || stopped?.counted.hold === hold) continue;
-    rows.push(hold.endedBy.row);
-    lost += heldDays(hold, treatment.terms.arrived);
-  }
-  return { code: 'verdict-breaks', rows, lost };
+function breaks(treatment: Treatment, holds: readonly CountedHold[]): FindingBody {
+  const broken = brokenHolds(treatment, holds);
+  const lost = broken.reduce((sum, { counted }) => sum + heldDays(counted.hold, treatment.terms.arrived), 0);
+  return { code: 'verdict-breaks', rows: broken.map(({ row }) => row), lost };
 }
 
 function untested(treatment: Treatment): FindingBody {

@@ -65,6 +65,16 @@ describe('conditionIn', () => {
     expect(problem.code === 'not-a-choice' && problem.choices.slice(0, 2)).toEqual(['white spot', 'velvet']);
   });
 
+  it.each([
+    'freshwater ich',
+    'fresh water white spot',
+    'Fresh-Water velvet',
+    'ich (freshwater)',
+    'Ichthyophthirius ich',
+  ])('gives no marine condition for %j', (text) =>
+    expect(refusal(text)).toMatchObject({ code: 'not-a-choice', field: 'condition' }),
+  );
+
   it('asks for a condition where there is none', () => {
     expect(refusal(' ')).toEqual({ code: 'blank', at: { field: 'condition' }, kind: 'condition' });
     expect(refusal(null)).toEqual({ code: 'blank', at: { field: 'condition' }, kind: 'condition' });

@@ -19,6 +19,15 @@ describe('SIGNS', () => {
     ]);
   });
 
+  it('takes "none" for a blank, and a remark about something else for no recovery', () => {
+    const days = column(46082, 46083, 46084, 46084.5);
+    expect(rowsOf(call('SIGNS', days, column('not eating', 'none', 'no spots', 'not eating')))).toEqual([
+      [46082, 'not eating', 'test first'],
+      [46084, 'no spots', 'lower and wait'],
+      [46084.5, 'not eating', 'lower and wait'],
+    ]);
+  });
+
   it('says none where nothing was written', () => {
     expect(call('SIGNS', column(46082, null), column('', null))).toEqual([
       ['When', 'Seen', 'Step'],
@@ -51,6 +60,16 @@ describe('PLAN', () => {
     expect(finish(46082, 'sulfate', 14, 3)).toBe(46099);
   });
 
+  it('puts the test that decides 2 h after the dose of RAMP that reaches 80 %', () => {
+    for (const pace of ['gradual', 'sensitive', 'urgent', 1, 2, 3]) {
+      const doses = rowsOf(call('RAMP', 1000, 0, 2.25, 1, 46082, pace));
+      const [at = NaN, , level = NaN] = doses.find((row) => Number(row[2]) >= 1.8 - 1e-9) ?? [];
+      const test = rowsOf(call('PLAN', 46082, 'chelated', 30, pace)).find((row) => /^test, 2 h/.test(String(row[2])));
+      expect([pace, Number(test?.[0])]).toEqual([pace, expect.closeTo(Number(at) + 2 / 24, 6)]);
+      expect(String(test?.[2])).toContain(`about ${Math.round(Number(level) * 1000) / 1000} mg/L`);
+    }
+  });
+
   it('takes other medicines from a cell or a range', () => {
     const doing = rowsOf(
       call('PLAN', 46082, 'chelated', 30, '', [['praziquantel; moon dust'], [null], ['carbon']]),
@@ -60,6 +79,7 @@ describe('PLAN', () => {
 
   it.each([
     [[46082, 'ionic'], 'form "ionic" is unclear'],
+    [[46082, ''], 'form is blank; write "sulfate", "amine" or "chelated"'],
     [[46082, 2], 'form 2'],
     [['soon', 'chelated'], 'start "soon" is not a time'],
     [[46082, 'chelated', -3], 'days -3'],

@@ -35,7 +35,7 @@ describe('plan', () => {
     expect(place(steps, 'screen')).toEqual([-1, null]);
     expect(place(steps, 'supplies')).toEqual([-1, null]);
     expect(place(steps, 'raise')).toEqual([0, null]);
-    expect(place(steps, 'test-decides')).toEqual([3.2, null]); // 0.8 × 4 days
+    expect(place(steps, 'test-decides')).toEqual([3.083333, null]); // dose 16 of 20 after 72 h, and 2 h
     expect(place(steps, 'hold-begins')).toEqual([4, 1]);
     expect(place(steps, 'watch')).toEqual([11, 8]);
     expect(place(steps, 'prepare-observation')).toEqual([17, 14]);
@@ -85,9 +85,24 @@ describe('plan', () => {
     );
   });
 
+  it.each<[Pace, number, number]>([
+    ['urgent', 20, 2.25],
+    [1, 11, 1.8],
+    [2, 32, 1.8],
+    [3, 53, 1.8],
+    ['gradual', 74, 1.8],
+    ['sensitive', 128, 1.8],
+  ])('puts the test that decides 2 h after the dose that reaches 80 %%: %s', (pace, hours, level) => {
+    const step = planOf({ pace }).find(({ code }) => code === 'test-decides');
+    expect((step?.when ?? NaN) - start).toBeCloseTo(hours / 24, 6);
+    expect(step?.code === 'test-decides' && step.level).toBeCloseTo(level, 9);
+  });
+
   it('counts the tests to have at hand', () => {
     // 4 + 30 days once a day, 4 days a second one: 38, and a tenth: 41.8
     expect(planOf()).toContainEqual(expect.objectContaining({ code: 'supplies', tests: 42 }));
+    // every 6 hours of the one day of raising: 4 + 30, and a tenth: 37.4
+    expect(planOf({ pace: 'urgent' })).toContainEqual(expect.objectContaining({ code: 'supplies', tests: 38 }));
   });
 
   it('bathes in praziquantel twice after copper, and observes from the second bath on', () => {

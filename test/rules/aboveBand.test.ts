@@ -53,6 +53,15 @@ describe('aboveBand', () => {
   });
 
   it.each([
+    ['above the middle of the log', [2.4, 2.4, 2.58, 2.57, 2.4, 2.4]],
+    ['just over the top', [2.4, 2.551, 2.5501, 2.4]],
+  ])('is danger twice running within the meter’s error, %s', (_, cells) => {
+    const danger = found(cells).filter(({ severity }) => severity === 'danger');
+    expect(danger).toMatchObject([{ row: cells.findIndex((level) => level > 2.55) + 3, reason: 'twice' }]);
+  });
+
+  it.each([
+    ['two such readings with one in the band between', [2.4, 2.58, 2.5, 2.58, 2.4]],
     ['a single reading over it by less than the meter’s error', [2.4, 2.58, 2.4]],
     ['a reading at the top', [2.5, 2.55, 2.5]],
     ['levels below the band', [1, 1.5, 1.9]],

@@ -10,7 +10,7 @@ describe('deaths', () => {
     expect(rows('Date | Copper | Dead\n2026-03-01 | 2.25 |\n2026-03-02 | 2.25 | 3')).toEqual([['deaths', 'danger', 3]]);
   });
 
-  it('is a danger at the third within 24 hours, and not at exactly 24', () => {
+  it('is a danger at the third within 24 hours, to within a second', () => {
     const log = (last: string): string => `Date | Copper | Dead
 2026-03-02 08:00 | 2.25 | 1
 2026-03-02 20:00 | 2.25 | 1
@@ -20,7 +20,8 @@ ${last} | 2.25 | 1`;
       ['death-noted', 'note', 3],
       ['deaths', 'danger', 4],
     ]);
-    expect(rows(log('2026-03-03 08:00')).map((row) => (row as string[])[1])).toEqual(['note', 'note', 'note']);
+    expect(rows(log('2026-03-03 08:00')).map((row) => (row as string[])[1])).toEqual(['note', 'note', 'danger']);
+    expect(rows(log('2026-03-03 08:01')).map((row) => (row as string[])[1])).toEqual(['note', 'note', 'note']);
   });
 
   it('is a danger at a tenth of a lot', () => {
@@ -32,6 +33,25 @@ ${last} | 2.25 | 1`;
     expect(rows(log('a | | 2'))).toEqual([['deaths', 'danger', 4]]);
     expect(rows(log('A | | 1'))).toEqual([['death-noted', 'note', 4]]);
     expect(rows(log('B | | 2'))).toEqual([['death-noted', 'note', 4]]);
+  });
+
+  it('is a danger at three over several lots', () => {
+    const log = (last: string): string => `Date | Copper | Lot | Dead
+2026-03-02 08:00 | 2.25 | A | 1
+2026-03-02 20:00 | 2.25 | B | 1
+${last} | 2.25 | C | 1`;
+    const found = deaths(treatmentFrom(log('2026-03-03 08:00'), card()), new Set());
+    expect(found.map(({ severity }) => severity)).toEqual(['note', 'note', 'danger']);
+    expect(found[2]).toMatchObject({ row: 4, count: 3, lots: 3, of: null });
+    expect(rows(log('2026-03-03 09:00')).map((row) => (row as string[])[1])).toEqual(['note', 'note', 'note']);
+  });
+
+  it('does not count what a danger has counted for another lot again', () => {
+    const log = `Date | Copper | Lot | Dead
+2026-03-02 08:00 | 2.25 | A | 3
+2026-03-02 09:00 | 2.25 | B | 1
+2026-03-02 10:00 | 2.25 | C | 1`;
+    expect(rows(log).map((row) => (row as string[])[1])).toEqual(['danger', 'note', 'note']);
   });
 
   it('knows the size of a lot from the card', () => {

@@ -1,3 +1,5 @@
+import fc from 'fast-check';
+import { auditFindings } from '../../src/audit/auditFindings.js';
 import type { Finding } from '../../src/rules/finding.js';
 import { holdBroken } from '../../src/rules/holdBroken.js';
 import { dailyLog, days, firstTest } from './dailyLog.js';
@@ -9,6 +11,14 @@ strength | 10 mg/mL`;
 
 function found(cells: readonly (string | number)[], terms = '', named: readonly number[] = []): readonly Finding[] {
   return holdBroken(treatmentFrom(dailyLog('Date | Copper | Notes', cells), `${card}\n${terms}`), new Set(named));
+}
+
+/** Rows of the breaks that an audit finds, and those of the verdict's line. */
+function both(cells: readonly (string | number)[], terms: string): { broken: unknown[]; counted: unknown } {
+  const audit = auditFindings(treatmentFrom(dailyLog('Date | Copper | Notes', cells), `${card}\n${terms}`));
+  const broken = audit.filter(({ code }) => code === 'hold-broken').map(({ row }) => row);
+  const line = audit.find((finding) => finding.code === 'verdict-breaks');
+  return { broken, counted: line?.code === 'verdict-breaks' ? line.rows : null };
 }
 
 describe('holdBroken', () => {
@@ -64,10 +74,37 @@ describe('holdBroken', () => {
     expect(found(cells)).toEqual([]);
   });
 
-  it('is silent about what follows from a slip that is named', () => {
+  it('stands beside the slip that its row is named for, and says so', () => {
     const cells = [...days(5), 0.22, ...days(5)];
-    expect(found(cells)).toHaveLength(1);
-    expect(found(cells, '', [7])).toEqual([]);
+    expect(found(cells, '', [7])).toMatchObject([{ row: 7, slip: true }]);
+    expect(found([...days(5), 1.8, ...days(5)])).toMatchObject([{ row: 7, slip: false }]);
+  });
+
+  it.each([
+    ['a slip at the end', [...days(20), 0.02], '', 'break'],
+    ['a hold of one reading that is a slip', [0, 0.56, 11.2, 1.68, ...days(4)], '', 'break'],
+    ['the level crossing the limit while raising', [0, 1.2, 1.96, 1.94, ...days(4)], '', 'none'],
+    ['copper taken out too early', [...days(12), 1.2, 0.4, 0.1], '', 'none'],
+    ['a bound under which there may still be copper', [...days(4, 2.2), '<2'], '', 'break'],
+  ])('agrees with the verdict about %s', (_, cells, terms, says) => {
+    const { broken, counted } = both(cells, terms);
+    expect(broken).toEqual(counted);
+    expect(broken.length > 0 ? 'break' : 'none').toBe(says);
+  });
+
+  it('gives the rows that the verdict counts, whatever the readings', () => {
+    const reading = fc.constantFrom(1.8, 1.9, 2.2);
+    fc.assert(
+      fc.property(
+        fc.array(reading, { minLength: 1, maxLength: 40 }),
+        fc.constantFrom('', 'days | 5'),
+        (cells, terms) => {
+          const { broken, counted } = both(cells, terms);
+          expect(broken).toEqual(counted);
+        },
+      ),
+      { numRuns: 300 },
+    );
   });
 
   it('is silent about a hold that was over before the arrival', () => {

@@ -63,12 +63,14 @@ describe('stoppedShort', () => {
     ['words at another time', [...days(5), '2.25 | took the carbon out: copper removed?', ...days(5)]],
     ['what is yet to come', [...days(20), '2.25 | will stop copper after day 30']],
     ['what was not done', [...days(20), '2.25 | do not add carbon']],
+    ['a bound under which there may still be copper', [...days(4, 2.2), '<2']],
+    ['a range that reaches up to the band', [...days(4, 2.2), '0-2.2']],
     ['raising', [0, 0.5, 1, '1.5 | carbon removed']],
   ])('is silent about %s', (_, cells) => {
     expect(found(cells)).toEqual([]);
   });
 
   it('is silent where the reading is a slip that is named', () => {
-    expect(found([...days(20), 0.02], '', [22])).toEqual([]);
+    expect(found([...days(20), 0.0225])).toEqual([]);
   });
 });

@@ -62,6 +62,15 @@ describe('unitSlip', () => {
     expect(foundBy(unitSlip, `${raisedLog}  2026-03-08 08:00 | purple |${then}`)).toEqual([]);
   });
 
+  it('changes over no digit that is not written, and only where it comes much nearer', () => {
+    const low = raisedLog.replace(/2\.2[45]/g, '1.9');
+    const after = then.replace(/2\.2[45]/g, '1.9');
+    expect(foundBy(unitSlip, `${low}  2026-03-08 08:00 | 2.2 |${after}`)).toEqual([]);
+    const near = raisedLog.replace(/2\.2[45]/g, '1.95');
+    const stays = then.replace(/2\.2[45]/g, '1.95');
+    expect(foundBy(unitSlip, `${near}  2026-03-08 08:00 | 2.20 |${stays}`)).toEqual([]);
+  });
+
   it('leaves a difference within the error of the meter alone', () => {
     expect(foundBy(unitSlip, `${raisedLog}  2026-03-08 08:00 | 2.31 |${then}`)).toEqual([]);
   });

@@ -24,13 +24,20 @@ export function clauseReading({ tokens, asked }: Clause): ClauseReading {
   const ofWater = has(tokens, 'water') && said.every(({ token }) => token.kind === 'fine' || token.kind === 'easing');
   if (ofWater) return 'aside';
   if (asked || has(tokens, 'maybe')) return 'unknown';
+  // How it swims is what matters, and a word in no list, or "fast", says how.
+  if (
+    (has(tokens, 'word') || has(tokens, 'breathBad')) &&
+    said.every(({ token, bad }) => token.kind === 'swimming' && !bad)
+  )
+    return 'unknown';
   return readings.find((reading) => reading !== 'good') ?? 'good';
 }
 
 function statementReading({ token, at, bad, flipped }: Statement, tokens: readonly SignToken[]): ClauseReading {
   const before = tokens.slice(0, at);
   const after = tokens.slice(at + 1);
-  if (token.kind === 'partial' || token.kind === 'slower') return flipped ? 'bad' : 'partial';
+  if (token.kind === 'partial') return flipped ? 'bad' : 'partial';
+  if (token.kind === 'slower') return bad ? 'bad' : 'partial';
   if (bad || (flipped && has(after, 'asMuch'))) return 'bad';
   const weakened = !flipped && (has(before, 'less') || has(after.slice(0, weakenAfter), 'less'));
   if (weakened) return 'bad';
@@ -42,12 +49,20 @@ function statementReading({ token, at, bad, flipped }: Statement, tokens: readon
 
 /** "not seen today" and "not breathing" are signs, "none" is none; "not much" weakens the clause before. */
 function readingWithoutStatement(tokens: readonly SignToken[]): ClauseReading {
-  if (tokens.some(({ kind }) => kind === 'word')) return 'unknown';
+  if (has(tokens, 'word')) return 'unknown';
+  if (isOfOthers(tokens)) return 'denied';
   const denied = has(tokens, 'negator') && (has(tokens, 'seen') || has(tokens, 'breathing'));
   if (denied || (has(tokens, 'less') && has(tokens, 'breathing'))) return 'bad';
   if (has(tokens, 'nothing') && !has(tokens, 'negator')) return 'good';
   if (has(tokens, 'negator') && has(tokens, 'now')) return 'denied';
   return has(tokens, 'less') ? 'weak' : 'aside';
+}
+
+/** "Not the tang", "not all": the opposite of what is said of the others. */
+function isOfOthers(tokens: readonly SignToken[]): boolean {
+  const notAll = tokens.some(({ kind, text }) => kind === 'some' && text.startsWith('not '));
+  const others = notAll || (has(tokens, 'negator') && has(tokens, 'fish'));
+  return others && tokens.every(({ kind }) => ['negator', 'fish', 'filler', 'some', 'now'].includes(kind));
 }
 
 /** "appetite unchanged" is as it was; of "the same wrasse eating" and "eating as before" the other words count. */

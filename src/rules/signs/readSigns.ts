@@ -16,8 +16,8 @@ export interface SignRanges {
 }
 
 const columnName = /^(?:signs?|symptoms?|behaviou?r|obs|observations?|notes?|comments?)$/i;
-/** Dashes alone stand for an empty cell. */
-const dashes = /^[\s\-–—]*$/;
+/** Dashes alone, "none" and its like stand for an empty cell: nobody wrote anything about the fish. */
+const nothingWritten = /^(?:[\s\-–—]*|none|nil|n\/?a|n\.a\.)\.?$/i;
 
 /**
  * The texts in two ranges of the same rows. Rows without a text and a first row of headings are left out. A number is
@@ -49,7 +49,7 @@ function signText(time: TimeCells, sign: Cell, row: number): Result<SignText | n
   if (typeof sign === 'object' && sign !== null) return refuse(misplaced(sign, { row }));
   const text =
     sign === null || isBlankOrZero(sign) ? '' : typeof sign === 'boolean' ? shown(sign) : String(sign).trim();
-  if (dashes.test(text)) return ok(null);
+  if (nothingWritten.test(text)) return ok(null);
   if (when.value === null) return refuse({ code: 'text-without-time', row, given: shown(text) });
   return ok({ when: when.value, row, text });
 }

@@ -1,6 +1,9 @@
 import { clauseReading, type ClauseReading } from './clauseReading.js';
 import { clauses, type Clause } from './clauses.js';
+import type { ReadClause } from './readClause.js';
 import { signTokens } from './signTokens.js';
+import type { SignTopic } from './signTopic.js';
+import { textTopics } from './textTopics.js';
 
 /** How a keeper's text about the fish reads. */
 export interface SignReading {
@@ -13,11 +16,10 @@ export interface SignReading {
   readonly continuing: boolean;
   /** The kinds of fish it names, of a text with a sign only those not said to be well. */
   readonly fish: readonly string[];
-}
-
-interface ReadClause {
-  readonly clause: Clause;
-  readonly reading: ClauseReading;
+  /** What its signs are about; empty without one. */
+  readonly ails: readonly SignTopic[];
+  /** What it says is well. A bare "none" is as good as nothing written. */
+  readonly well: readonly SignTopic[];
 }
 
 /**
@@ -42,6 +44,7 @@ export function signReading(text: string): SignReading {
         ),
       ),
     ],
+    ...textTopics(read),
   };
 }
 
@@ -68,7 +71,7 @@ function inContext(read: readonly ReadClause[]): readonly ReadClause[] {
     if (clause.joint === 'after' && spoken) return { clause, reading: 'aside' };
     if (reading === 'weak') return { clause, reading: spoken ? 'bad' : 'unknown' };
     const over = reading === 'bad' && at < lastWellNow && has(clause, 'past');
-    return { clause, reading: over ? 'aside' : reading };
+    return over ? { clause, reading: 'aside', over } : { clause, reading };
   });
 }
 

@@ -1,4 +1,5 @@
 import { instantDays, secondDays } from '../../units/quantity.js';
+import { OpenSigns } from './openSigns.js';
 import { rememberedReading } from './rememberedReading.js';
 import type { SignReading } from './signReading.js';
 import type { SignText } from './signText.js';
@@ -18,10 +19,14 @@ const clearDays = 3;
 interface Course {
   phase: 'well' | 'ill' | 'recovered' | 'stopped';
   lastSign: number;
+  /** The last text of any kind. */
+  lastText: number;
+  /** Since the last sign a text was read that tells of none. */
+  clearSeen: boolean;
   /** What "no change" refers to. */
   last: SignRow['reading'];
-  /** The fish named ill in this episode; none: no text of it names one. */
-  readonly ill: Set<string>;
+  /** Of this episode. */
+  readonly open: OpenSigns;
 }
 
 type Read = SignReading & { readonly kind: SignRow['reading'] };
@@ -30,16 +35,25 @@ type Read = SignReading & { readonly kind: SignRow['reading'] };
  * The steps that texts about fish under copper call for, in time order.
  *
  * Definition: the first sign: test ammonia, oxygen and copper first, as velvet, flukes and ammonia look the same; the
- * signs after it: lower the level and wait; once the fish is well: raise slowly. A sign after a recovery, or three days
- * of 24 hours or more after the last sign, unless it says "still": stop copper, from then on. Less than half a second
- * apart is one instant: one sign in it decides for all its rows. A text about other fish than the ill ones is no recovery.
+ * signs after it: lower the level and wait; once every sign of the episode is answered (see OpenSigns): raise slowly. A
+ * sign after a recovery, or after three clear days, unless it says "still": stop copper, from then on. Clear days are
+ * three days of 24 hours or more since the last sign, with a text that tells of none, or nothing written for so long: texts
+ * that are not understood make no clear day. Less than half a second apart is one instant: one sign in it decides for
+ * all its rows.
  *
  * @param texts what was written, in any order
  * @returns rows in time order, one for each text
  */
 export function signSteps(texts: readonly SignText[]): readonly SignRow[] {
   const ordered = inTimeOrder(texts);
-  const course: Course = { phase: 'well', lastSign: -Infinity, last: 'unread', ill: new Set() };
+  const course: Course = {
+    phase: 'well',
+    lastSign: -Infinity,
+    lastText: -Infinity,
+    clearSeen: false,
+    last: 'unread',
+    open: new OpenSigns(),
+  };
   const rows: SignRow[] = [];
   let first = 0;
   while (first < ordered.length) {
@@ -49,6 +63,7 @@ export function signSteps(texts: readonly SignText[]): readonly SignRow[] {
     const instant: Read[] = [];
     for (let at = first; at < next; at++) instant.push(resolved(rememberedReading(ordered[at]?.text ?? ''), course));
     const step = stepOf(instant, when, course);
+    course.lastText = when;
     for (const { kind } of instant) {
       const { row, text, when: time } = ordered[first++] ?? nothing;
       const unread = kind === 'unread' && course.phase !== 'stopped';
@@ -77,16 +92,17 @@ function isRead(reading: SignReading): reading is Read {
 
 /** The step of one instant; the course goes on from it. */
 function stepOf(instant: readonly Read[], when: number, course: Course): SignStep {
-  const said = (kind: Read['kind']): readonly Read[] => instant.filter((reading) => reading.kind === kind);
   const strongest = strongestOf(instant);
   course.last = strongest ?? course.last;
   if (course.phase === 'stopped') return 'stop copper';
-  if (strongest === 'sign') return stepAtSign(said('sign'), when, course);
-  if (course.phase === 'ill' && strongest === 'easing') {
-    course.lastSign = when;
-    return 'lower and wait';
+  if (strongest === 'sign') return stepAtSign(instant, when, course);
+  if (course.phase === 'ill' && strongest !== null) {
+    const quiet = strongest === 'clear' && wereClearDays(when, course);
+    for (const reading of instant) if (reading.kind !== 'unread') course.open.answer(reading, quiet);
+    if (strongest === 'easing') noteSign(when, course);
+    else if (course.open.areNone) course.phase = 'recovered';
+    else course.clearSeen = true;
   }
-  if (course.phase === 'ill' && strongest === 'clear' && !isRecovery(said('clear'), course)) return 'lower and wait';
   return course.phase === 'recovered' ? 'raise slowly' : course.phase === 'ill' ? 'lower and wait' : '';
 }
 
@@ -100,22 +116,25 @@ function strongestOf(instant: readonly Read[]): 'sign' | 'easing' | 'clear' | nu
   return strongest;
 }
 
-function stepAtSign(signs: readonly Read[], when: number, course: Course): SignStep {
-  const continuing = signs.every(({ continuing }) => continuing);
-  const clearLongEnough = when - course.lastSign >= clearDays - secondDays && !continuing;
-  const again = course.phase === 'recovered' || (course.phase === 'ill' && clearLongEnough);
-  const step = again ? 'stop copper' : course.phase === 'well' ? 'test first' : 'lower and wait';
-  course.phase = again ? 'stopped' : 'ill';
-  course.lastSign = when;
-  for (const { fish } of signs) fish.forEach((name) => course.ill.add(name));
-  return step;
+/** Three clear days up to a moment; only texts that are not understood in between make none. */
+function wereClearDays(when: number, { lastSign, lastText, clearSeen }: Course): boolean {
+  const isLongSince = (time: number): boolean => when - time >= clearDays - secondDays;
+  return isLongSince(lastSign) && (clearSeen || isLongSince(lastText));
 }
 
-/** Whether these texts say that the ill fish are well; the course is then one of recovery. */
-function isRecovery(clear: readonly Read[], course: Course): boolean {
-  const unnamed = course.ill.size === 0 || clear.some(({ fish }) => fish.length === 0);
-  for (const { fish } of clear) fish.forEach((name) => course.ill.delete(name));
-  if (!unnamed && course.ill.size > 0) return false;
-  course.phase = 'recovered';
-  return true;
+function noteSign(when: number, course: Course): void {
+  course.lastSign = when;
+  course.clearSeen = false;
+}
+
+function stepAtSign(instant: readonly Read[], when: number, course: Course): SignStep {
+  const signs = instant.filter(({ kind }) => kind === 'sign');
+  const continuing = signs.every(({ continuing }) => continuing);
+  const again = course.phase === 'recovered' || (course.phase === 'ill' && wereClearDays(when, course) && !continuing);
+  const step = again ? 'stop copper' : course.phase === 'well' ? 'test first' : 'lower and wait';
+  course.phase = again ? 'stopped' : 'ill';
+  noteSign(when, course);
+  for (const reading of signs) course.open.answer(reading, false);
+  for (const reading of signs) course.open.note(reading);
+  return step;
 }

@@ -14,7 +14,7 @@ const anything = /(\d+(?:[.,:/-]\d+)*[a-z]*)|([\p{L}\p{N}]+)|([,;.!()\n|])|(\?)|
 
 /** Words that are often mistyped; one slip still reads. */
 const mistyped =
-  'lethargic lethargy listless sluggish flashing scratching breathing gasping twitching erratic laboured labored refusing clamped appetite recovered normally'.split(
+  'lethargic lethargy listless sluggish flashing scratching breathing gasping twitching erratic laboured labored refusing eating clamped appetite recovered normally'.split(
     ' ',
   );
 const shortestMistyped = 7;

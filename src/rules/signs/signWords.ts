@@ -46,6 +46,8 @@ const own = '(?:its |his |her |their |the |any |some |all )?';
 const food = '(?:food|feed|pellets?|mysis|mysids?|brine|nori|flakes?|krill|shrimps?|clams?|algae|seaweed|meals?)';
 const fish =
   '(?:clown|tang|wrasse|angel|butterfly|damsel|cardinal|trigger|puffer|file|rabbit|lion|jaw|dart|fire|box|cow|pipe|bat|squirrel|parrot|surgeon|banner|hog|hawk|cat)(?:fish|s|es)?|gob(?:y|ies)|blenn(?:y|ies)|butterflies|chromis|anthias|basslets?|grammas?|dottybacks?|fox(?:face|faces)|eels?|morays?|groupers?|mandarins?|dragonets?|moll(?:y|ies)|seahorses?|sweetlips|idols?|sharks?|rays?|assessors?';
+const flow =
+  '(?: (?:the|a|an|its|strong|direct))* (?:(?:pump|power ?head|filter|return|wave ?maker|water)s? )?(?:flow|current|outflow|outlet|output|jet|stream|power ?head|pump|wave ?maker)s?';
 const colour = 'colou?r(?:s|ing|ation)?';
 
 /**
@@ -84,10 +86,12 @@ export const signWords: readonly (readonly [WordKind, string])[] = [
   ],
   [
     'bad',
-    `(?:gone |going |went )?off ${own}(?:${food}|${colour}), not (?:quite )?(?:right|itself|himself|herself|themselves),
+    `(?:gone |going |went )?off ${own}(?:${food}|feeding|eating|${colour}), skip\\w* (?:an? |one |two |another )?${own}(?:${food}|feeds?|breakfast|dinner),
+    turn\\w* (?:away from|down|away|${own}nose up at|up ${own}nose at) ${own}${food}, (?:took|takes?|taking|accept\\w*|touch\\w*) (?:nothing|none|no ${food}),
+    (?:into|towards?)${flow}, (?:against|facing(?: into)?|fighting)${flow}, not (?:quite )?(?:right|itself|himself|herself|themselves),
     appetite (?:is |was |still |a bit |a little |slightly )*off, (?:a )?(?:bit|little) off, still off, (?:look|looks|looking|seem|seems|act|acts|acting|appears?)(?: slightly)? off,
     ignor\\w+ ${own}${food}, reject\\w+ ${own}${food}, refus\\w+, spits?, spat, spitting, uneaten, left ?over, left (?:its |the )?food, food (?:left|ignored|refused), anorexic, mouth (?:is )?(?:open|agape),
-    lost ${own}(?:appetite|interest|${colour}|balance|weight|condition)(?: in ${own}${food})?, no show,
+    los(?:t|ing|es) ${own}(?:appetite|interest|${colour}|balance|weight|condition)(?: in ${own}${food})?, no show,
     lost (?:a|an|one|two|three|another|the|\\d+), lost ${own}(?=(?:${fish})), lost fish, fish (?:lost|gone|missing)`,
   ],
   ['easing', `not (?:too |so |that )?bad`],
@@ -95,7 +99,8 @@ export const signWords: readonly (readonly [WordKind, string])[] = [
   [
     'less',
     `not (?:as|so|very|too|that|fully|completely|entirely|quite|much|many|a lot|enough)(?: much| many)?, less, barely,
-    hardly(?: any)?, scarcely, rarely, seldom, poor, low, lower, reduc\\w+, decreas\\w+, diminish\\w+, very little, limited, minimal\\w*, down`,
+    hardly(?: any)?, scarcely, rarely, seldom, poor, low, lower, reduc\\w+, decreas\\w+, diminish\\w+, very little, taper\\w*, wan(?:es|ed|ing), dwindl\\w+, dropp(?:ed|ing)(?! off), suppress\\w*,
+    sporadic\\w*, intermittent\\w*, inconsisten\\w+, occasional\\w*, limited, minimal\\w*, down`,
   ],
   [
     'little',
@@ -136,9 +141,9 @@ export const signWords: readonly (readonly [WordKind, string])[] = [
   ['swimming', `swim\\w*, swam, moves?, moving, movements?`],
   [
     'badNoun',
-    `flash(?:es|ed|ing)?, scratch(?:es|ed|ing)?, rub(?:s|bed|bing)?, flick(?:s|ed|ing)?, glanc(?:es|ed|ing), gap(?:es|ing), piping, hyperventilat\\w+, gasp\\w*, gulp\\w*, pant(?:s|ing), twitch\\w*, shiver\\w*,
+    `flash(?:es|ed|ing)?, scratch(?:es|ed|ing)?, rub(?:s|bed|bing)?, flick(?:s|ed|ing)?, glanc(?:es|ed|ing), gap(?:es|ing), piping, hyperventilat\\w+, gasp\\w*, gulp\\w*, pant(?:s|ing), twitch\\w*, convuls\\w*, trembl\\w*, tremors?, spasms?, seizures?, shiver\\w*,
     (?:head )?shak(?:es?|ing)(?: ${own}head)?, yawn\\w*, cough\\w*, dart(?:s|ed|ing), spin(?:s|ning), jump\\w*, clamp\\w*, hid(?:es?|ing|den)?,
-    spots?(?! (?:tests?|checks?|feed\\w*)), dots?, specks?, dust(?:ing|ed|y)?, ich, ick, crypt\\w*, velvet, flukes?, brook\\w*, uronema, trichodina,
+    spots?(?! (?:tests?|checks?|feed\\w*)), dots?, specks?, patch(?:es|y)?, dust(?:ing|ed|y)?, ich, ick, crypt\\w*, velvet, flukes?, brook\\w*, uronema, trichodina,
     parasit\\w+, fungus, fungal, infect\\w+, diseas\\w+, lesions?, sores?, ulcers?, wounds?, slime, slimy, mucus, mucous, film, peeling, (?:fin )?rot, isolat\\w+, separated, blind\\w*, milky,
     pop ?eyed?, exophthalm\\w+, cloud(?:y|iness|ed), haz(?:y|e|iness), redness, reddened, red (?:gills?|fins?|skin|patch\\w*|streaks?|marks?),
     swell\\w+, swollen, bloat\\w*, dropsy, bleed\\w*, blood\\w*, ha?emorrhag\\w*, (?:stringy|white|stringy white) (?:poops?|poo|fa?eces|waste),
@@ -149,7 +154,7 @@ export const signWords: readonly (readonly [WordKind, string])[] = [
   [
     'bad',
     `listless\\w*, lifeless, slugg\\w+, inactiv\\w+, motionless, apathetic, subdued, withdrawn, weak\\w*, limp, dull, drows\\w+, dazed, disorient\\w+,
-    wobbl\\w+, unsteady, unbalanced, uninterested, disinterested, starv\\w+, skinny, thin, emaciated, sunken, pinched, sick\\w*, ill, unwell, poorly, bad, badly,
+    dizz\\w+, tilt(?:s|ed|ing), wobbl\\w+, unsteady, unbalanced, uninterested, disinterested, starv\\w+, skinny, thin, emaciated, sunken, pinched, sick\\w*, ill, unwell, poorly, bad, badly,
     terrible, awful, horrible, wors\\w+, deteriorat\\w+, declin\\w+, struggl\\w+, suffer\\w*, unhappy, miserable, sad, moribund, comatose, unresponsive,
     wrong, odd\\w*, weird\\w*, strange\\w*, erratic\\w*, abnormal\\w*, unusual\\w*, funny, concerning, worr\\w+, irregular\\w*, labou?r\\w*, skittish, panick\\w*,
     spook\\w*, startl\\w+, frantic\\w*, agitat\\w+, restless, nervous, upside down, sideways, vertical\\w*, (?:head|nose) (?:down|up), in circles, circling,
@@ -163,13 +168,13 @@ export const signWords: readonly (readonly [WordKind, string])[] = [
   ],
   [
     'breathBad',
-    `heav\\w+, fast\\w*, rapid\\w*, quick\\w*, hard, harder, shallow, deep\\w*, elevated, high, higher, increas\\w+, up, accelerated, strain\\w*, excessive\\w*`,
+    `(?:\\d+(?:[.,]\\d+)? ?(?:x|times)|twice|double|triple|above|over)(?: the)? (?:normal|usual), heav\\w+, fast\\w*, rapid\\w*, quick\\w*, hard, harder, shallow, deep\\w*, elevated, high, higher, increas\\w+, up, accelerated, strain\\w*, excessive\\w*`,
   ],
   ['slow', `slow, slowly`],
-  ['slower', `slower, slowed, slowing, calmer, easier`],
+  ['slower', `slower, slows, slowed, slowing, calmer, easier`],
   [
     'feeds',
-    `eat, eats, eating, ate, eaten, feeds?, feeding, graz(?:es|ed|ing), munch\\w*, appetites?, hungry, hungrily, ravenous\\w*, greed(?:y|ily),
+    `eat, eats, eating, ate, eaten, eatin, eatign, etaing, feeds?, feeding, graz(?:es|ed|ing), munch\\w*, appetites?, hungry, hungrily, ravenous\\w*, greed(?:y|ily),
     begs?, begging, (?:took|tak(?:es?|ing|en)|accept\\w*|touch\\w*|going for|went for) ${own}${food}, ${food} (?:accepted|taken)`,
   ],
   [

@@ -80,14 +80,15 @@ const saysIll: Partial<Record<SignToken['kind'], boolean>> = {
 };
 
 /** Whether a word says that the fish is ill (true) or well (false); null where it says neither here. */
-function weight({ kind }: SignToken, tokens: readonly SignToken[]): boolean | null {
+function weight({ kind, text }: SignToken, tokens: readonly SignToken[]): boolean | null {
   const says = saysIll[kind];
   if (says !== undefined) return says;
   const beside = (...kinds: SignToken['kind'][]): boolean => tokens.some((token) => kinds.includes(token.kind));
   if (kind === 'place') return beside('feeds', 'lively') ? null : true;
   if (kind === 'breathBad') return beside('breathing') ? true : null;
   if (kind === 'slow') return beside('breathing', 'swimming') ? true : null;
-  if (kind === 'slower') return beside('breathing') ? false : beside('swimming') ? true : null;
+  if (kind === 'slower')
+    return beside('breathing') ? false : /^slow/.test(text) && beside('swimming', 'feeds') ? true : null;
   if (kind !== 'swimming') return null;
   return tokens.some((token) => token.kind in saysIll) || beside('place', 'slow', 'slower') ? null : false;
 }

@@ -29,17 +29,16 @@ export function slipMeanings(written: number): readonly SlipMeaning[] {
   ];
 }
 
-/** As `2.25` is written: two places or as many as there are. */
+/** Of the digits that are written: of 2.2 there are none to change over. */
 function swapped(written: number): readonly number[] {
   const plain = String(written);
   const places = plain.includes('.') ? plain.length - plain.indexOf('.') - 1 : 0;
   if (places > 4) return [];
-  const decimals = Math.max(2, places);
-  const digits = written.toFixed(decimals).replace('.', '');
+  const digits = written.toFixed(places).replace('.', '');
   const numbers: number[] = [];
   for (let at = 0; at + 1 < digits.length; at++) {
     const [a, b] = [digits.charAt(at), digits.charAt(at + 1)];
-    if (a !== b) numbers.push(Number(digits.slice(0, at) + b + a + digits.slice(at + 2)) / 10 ** decimals);
+    if (a !== b) numbers.push(Number(digits.slice(0, at) + b + a + digits.slice(at + 2)) / 10 ** places);
   }
   return numbers;
 }

@@ -1,7 +1,7 @@
-import { copperForms } from '../../dose/forms.js';
 import type { LevelModel } from '../../level/levelModel.js';
 import type { Treatment } from '../treatment.js';
 import { gate, steadyPass, type SteadyPass } from './steadyPass.js';
+import { usualLossRate } from './usualLossRate.js';
 
 export interface SteadyLevels extends SteadyPass {
   /** k of the loss that fits the log best when stray readings and jumps are left out. [1/day] */
@@ -35,13 +35,9 @@ export function steadyLevels(treatment: Treatment): SteadyLevels | null {
   if (levels === null) return null;
   const before = known.get(treatment);
   if (before !== undefined) return before;
-  const steady = fitted(levels, usualRate(treatment));
+  const steady = fitted(levels, usualLossRate(treatment.card));
   known.set(treatment, steady);
   return steady;
-}
-
-function usualRate({ card }: Treatment): number {
-  return card.form === null ? 0 : -Math.log1p(-copperForms[card.form].usualLossPerDay) / 2;
 }
 
 function fitted(levels: LevelModel, usual: number): SteadyLevels {

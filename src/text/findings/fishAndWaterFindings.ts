@@ -27,9 +27,9 @@ export const fishAndWaterFindings = {
       `${advice === 'never' ? 'it' : 'this fish'} out of copper water and use another treatment.`,
     why: toleranceReasons[reason],
   }),
-  deaths: ({ count, hours, lot, of }) => ({
+  deaths: ({ count, hours, lot, lots, of }) => ({
     finding:
-      `${fish(count)}${ofLot(lot)} died ${hours < 0.05 ? 'in one entry' : `within ${rounded(hours, 1)} h`}` +
+      `${fish(count)}${lots > 1 ? ` of ${lots} lots` : ofLot(lot)} died ${hours < 0.05 ? 'in one entry' : `within ${rounded(hours, 1)} h`}` +
       `${of === null ? '' : `, ${rounded((100 * count) / of, 1)} % of ${of}`}: test ammonia, oxygen and copper now, ` +
       `and call an aquatic veterinarian.`,
     why: 'Three deaths, or a tenth of a lot, within 24 hours point to the water or to a disease that copper does not treat.',

@@ -7,11 +7,12 @@ import { rowsText } from './rowsText.js';
 
 /** The hold: its breaks, the level between tests, its end, stretches without a test. */
 export const holdFindings = {
-  'hold-broken': ({ level, isBound, low, days, from, again, withinError }) => ({
+  'hold-broken': ({ level, isBound, low, days, from, again, withinError, slip }) => ({
     finding:
       `Hold broken: ${isBound ? 'under ' : ''}${levelText(level)} is below ${levelText(low)}; ${daysText(days)} lost since ` +
       `${isoFromSerial(from)}, the count starts again${again === null ? ' at the next reading in the band' : ` at ${isoFromSerial(again)}`}` +
-      `${withinError ? '; it is below by less than the meter’s error, but the reading counts' : ''}.`,
+      `${withinError && !slip ? '; it is below by less than the meter’s error, but the reading counts' : ''}` +
+      `${slip ? '; the row is also named as a slip: if it is one, correct or void it and the hold goes on' : ''}.`,
     why: 'The hold must be unbroken: any reading below the band sends it back to day one.',
   }),
   'level-below-between': ({ low, expected, high, fromRow, toRow }) => ({

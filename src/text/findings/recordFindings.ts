@@ -37,6 +37,12 @@ export const recordFindings = {
     finding: meterText(finding),
     why: 'A reading shows the low limit only where it stays above it by more than the meter’s own error, with a chance of 95 %.',
   }),
+  'strength-missing': () => ({
+    finding:
+      'Doses are logged, but the card has no strength: slips of the pen, doses written twice, absorbers, copper in the ' +
+      'top-off and a level below the band between tests are not looked for; write it on the card, see QT.STRENGTH.',
+    why: 'Without the strength of the solution nobody knows what a dose adds, and the level between tests cannot be followed.',
+  }),
   'own-day-count': ({ written, counted, rows }) => ({
     finding:
       `The log says day ${written}; ${counted === null ? 'no hold runs' : `it is hold day ${counted}`}` +

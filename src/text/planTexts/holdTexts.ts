@@ -13,8 +13,8 @@ export const holdTexts = {
     doing: `test ${pace === 'urgent' ? 'every 6 hours' : 'twice a day'} while raising, and before a dose 2 h or more after the last one`,
     why: 'common practice: never dose on an untested level, never past the top of the band',
   }),
-  'test-decides': ({ aim }) => ({
-    doing: `test: about ${shownNumber(aim * 0.8)} mg/L by now; from here on the reading decides, not the plan; off by more than 15 %: stop, volume or strength is wrong`,
+  'test-decides': ({ level }) => ({
+    doing: `test, 2 h after the dose: about ${shownNumber(level)} mg/L by now; from here on the reading decides, not the plan; off by more than 15 %: stop, volume or strength is wrong`,
     why: 'common practice: from 80 % of the aim on',
   }),
   'hold-begins': ({ low }) => ({

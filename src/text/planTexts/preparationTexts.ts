@@ -17,9 +17,9 @@ export const preparationTexts = {
     doing: 'test before any dose: copper must read none, ammonia none, salinity 25 g/kg or more',
     why: `common practice; salinity ${named('ZecHadfieldHungerford2021')}`,
   }),
-  supplies: ({ tests, testsAfter, aim, lossPerDay }) => ({
+  supplies: ({ pace, tests, testsAfter, aim, lossPerDay }) => ({
     doing: `have at hand: ${tests} copper tests, and ${testsAfter} for afterwards; copper solution in mL = litres × ${shownNumber(aim)} ÷ its mg/mL for raising, as much per litre of replacement water, and up to ${shownNumber(lossPerDay * 100)} % of the first a day for losses`,
-    why: 'common practice: one test a day, a second while raising, a tenth spare; see QT.DOSE and QT.CHANGEDOSE',
+    why: `common practice: one test a day, ${pace === 'urgent' ? 'four' : 'a second'} while raising, a tenth spare; see QT.DOSE and QT.CHANGEDOSE`,
   }),
   handle: () => ({
     doing: 'read QT.CAUTIONS; gloves and goggles; an aquatic veterinarian decides, local law and the label come first',

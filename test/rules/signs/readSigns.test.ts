@@ -21,9 +21,13 @@ describe('readSigns', () => {
     });
   });
 
-  it('keeps "none", numbers and logical values as texts', () => {
-    const texts = read(column(46082, 46083, 46084, 46085), column('none', 12, true, '0'));
-    expect(texts.ok && texts.value.map(({ text }) => text)).toEqual(['none', '12', 'TRUE', '0']);
+  it('keeps numbers and logical values as texts', () => {
+    const texts = read(column(46082, 46083, 46084, 46085), column('none seen', 12, true, '0'));
+    expect(texts.ok && texts.value.map(({ text }) => text)).toEqual(['none seen', '12', 'TRUE', '0']);
+  });
+
+  it.each(['none', 'None', ' nil ', 'N/A', 'n/a', 'na', '-', '--', ' '])('takes %j for a blank', (text) => {
+    expect(read(column(46082, null), column(text, text))).toEqual({ ok: true, value: [] });
   });
 
   it('leaves out a row of headings, which counts', () => {

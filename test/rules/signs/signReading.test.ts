@@ -48,6 +48,37 @@ describe('signReading', () => {
     expect(signReading('not eating').fish).toEqual([]);
   });
 
+  it.each([
+    ['not eating', ['feeding'], []],
+    ['breathing heavily', ['breathing'], []],
+    ['swimming into the flow', ['acting'], []],
+    ['flashing and lethargic', ['rubbing', 'listless'], []],
+    ['looks sick', ['all'], []],
+    ['one dead', ['deaths'], []],
+    ['all eating except the tang', ['feeding'], ['feeding', 'feeding well']],
+    ['ate yesterday, not today', ['feeding'], ['feeding']],
+    ['eating but breathing heavily', ['breathing'], ['feeding']],
+    ['eating', [], ['feeding']],
+    ['eating well', [], ['feeding', 'feeding well']],
+    ['eating again', [], ['feeding', 'feeding well']],
+    ['breathing normal', [], ['breathing']],
+    ['eyes clear', [], ['looks']],
+    ['no spots', [], ['looks']],
+    ['no flashing', [], ['rubbing']],
+    ['0 dead', [], ['deaths']],
+    ['was flashing, not now', [], ['rubbing']],
+    ['acting normally', [], ['all']],
+    ['no signs', [], ['all']],
+    ['nothing to report', [], ['all']],
+    ['none', [], []],
+    ['hiding', ['acting'], []],
+    ['weight loss', ['looks'], []],
+    ['lost a clown', ['deaths'], []],
+    ['purple', [], []],
+  ])('knows what %j is about', (text, ails, well) => {
+    expect(signReading(text)).toMatchObject({ ails, well });
+  });
+
   it('notes what goes on as before', () => {
     expect(signReading('still not eating').continuing).toBe(true);
     expect(signReading('no change').continuing).toBe(true);

@@ -121,6 +121,93 @@ describe('signSteps', () => {
     ]);
   });
 
+  it.each([
+    'no spots',
+    'no flashing',
+    'no deaths',
+    '0 dead',
+    'not dead',
+    'breathing normal',
+    'eyes clear',
+    'no new spots',
+    'active',
+  ])('takes %j for no recovery of a fish that did not eat', (remark) => {
+    expectSteps([
+      [0, 'not eating', 'test first'],
+      [1, remark, 'lower and wait'],
+      [2, 'not eating', 'lower and wait'],
+      [3, 'eating', 'raise slowly'],
+    ]);
+  });
+
+  it.each([
+    'breathing normal',
+    'eating well',
+    'eating again',
+    'all eating',
+    'ok',
+    'back to normal',
+    'eating and active',
+  ])('takes %j for a recovery from heavy breathing', (text) => {
+    expectSteps([
+      [0, 'breathing heavily', 'test first'],
+      [1, 'eating', 'lower and wait'],
+      [2, text, 'raise slowly'],
+      [3, 'breathing heavily', 'stop copper'],
+    ]);
+  });
+
+  it('waits until every sign of the episode is answered, in one text or in several', () => {
+    expectSteps([
+      [0, 'not eating', 'test first'],
+      [1, 'flashing', 'lower and wait'],
+      [2, 'eating but breathing heavily', 'lower and wait'],
+      [3, 'no flashing', 'lower and wait'],
+      [4, 'breathing normally', 'raise slowly'],
+    ]);
+    expectSteps([
+      [0, 'not eating', 'test first'],
+      [1, 'lethargic', 'lower and wait'],
+      [2, 'eating', 'raise slowly'],
+    ]);
+    expectSteps([
+      [0, 'flashing', 'test first'],
+      [1, 'eating a little, no flashing', 'lower and wait'],
+      [2, 'eating', 'raise slowly'],
+    ]);
+    expectSteps([
+      [0, 'not eating', 'test first'],
+      [1, 'none', 'lower and wait'],
+      [2, 'not eating', 'lower and wait'],
+    ]);
+  });
+
+  it.each(['eating', 'none'])('takes a bare %j for a recovery once three days are without a sign', (text) => {
+    expectSteps([
+      [0, 'flashing', 'test first'],
+      [1, text, 'lower and wait'],
+      [2.9, text, 'lower and wait'],
+      [3, 'no spots', 'lower and wait'],
+      [3.5, text, 'raise slowly'],
+    ]);
+  });
+
+  it('takes days of texts it cannot read for no clear days', () => {
+    const unread = [1, 2, 3].map((day) => [day, 'purple', 'unread'] as const);
+    expectSteps([[0, 'not eating', 'test first'], ...unread, [4, 'not eating', 'lower and wait']]);
+    expectSteps([
+      [0, 'not eating', 'test first'],
+      [1, 'purple', 'unread'],
+      [4, 'not eating', 'stop copper'], // three days of silence
+    ]);
+    expectSteps([
+      [0, 'breathing heavily', 'test first'],
+      [1, 'no spots', 'lower and wait'],
+      [2, 'purple', 'unread'],
+      [4, 'breathing heavily', 'stop copper'], // no sign for four days, and one text says so
+    ]);
+  });
+
   it('has nothing to say of nothing', () => {
     expect(signSteps([])).toEqual([]);
   });

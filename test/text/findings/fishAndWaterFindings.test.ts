@@ -11,8 +11,9 @@ const bodies: readonly FishAndWaterFinding[] = [
   { code: 'low-salinity-treatment', words: 'hyposalinity' },
   { code: 'copper-intolerant-fish', fish: 'mandarin', listedAs: 'Mandarin', advice: 'avoid', reason: 'dragonet' },
   { code: 'copper-intolerant-fish', fish: 'shrimp', listedAs: 'Shrimps', advice: 'never', reason: 'invertebrate' },
-  { code: 'deaths', count: 3, hours: 0, lot: '', of: null },
-  { code: 'deaths', count: 2, hours: 12, lot: 'A', of: 18 },
+  { code: 'deaths', count: 3, hours: 0, lot: '', lots: 1, of: null },
+  { code: 'deaths', count: 2, hours: 12, lot: 'A', lots: 1, of: 18 },
+  { code: 'deaths', count: 3, hours: 24, lot: 'A', lots: 2, of: null },
   { code: 'death-noted', count: 1, onArrival: 0, lot: '' },
   { code: 'death-noted', count: 2, onArrival: 2, lot: 'A' },
   { code: 'first-signs', text: 'not eating' },
@@ -40,7 +41,7 @@ describe('fishAndWaterFindings', () => {
     expect(said({ code: 'unionised-ammonia', free: 0.1074, total: { written: 2.5, as: 'NH3' }, limit: 0.1 })).toContain(
       '0.107 mg/L NH3, from 2.5 mg/L total (as NH3), 0.10 or more',
     );
-    expect(said({ code: 'deaths', count: 2, hours: 12, lot: 'A', of: 18 })).toContain(
+    expect(said({ code: 'deaths', count: 2, hours: 12, lot: 'A', lots: 1, of: 18 })).toContain(
       '2 fish of lot A died within 12 h, 11.1 % of 18',
     );
     expect(said({ code: 'ammonia-not-judged', total: 1, missing: ['pH', 'salinity'] })).toContain(

@@ -1,4 +1,5 @@
-import type { HoldFinding, RecordFinding } from '../../../src/rules/holdFinding.js';
+import type { HoldFinding } from '../../../src/rules/holdFinding.js';
+import type { RecordFinding } from '../../../src/rules/recordFinding.js';
 import { findingText } from '../../../src/text/findings/findingText.js';
 
 type Body = HoldFinding | RecordFinding;
@@ -63,8 +64,19 @@ const samples: Samples = {
       from: 46082,
       again: 46088,
       withinError: false,
+      slip: false,
     },
-    { code: 'hold-broken', level: 1, isBound: true, low: 1.95, days: 4, from: 46082, again: null, withinError: true },
+    {
+      code: 'hold-broken',
+      level: 1,
+      isBound: true,
+      low: 1.95,
+      days: 4,
+      from: 46082,
+      again: null,
+      withinError: true,
+      slip: true,
+    },
   ],
   'level-below-between': [
     { code: 'level-below-between', low: 1.95, expected: 1.7, high: 1.72, fromRow: 8, toRow: 10 },
@@ -120,6 +132,7 @@ const samples: Samples = {
     { code: 'meter-cannot-show', reason: 'limit-unread', low: 0.18, top: 0.21, needed: null, from: 0.25 },
     { code: 'meter-cannot-show', reason: 'free-test', low: 0.45, top: 0.55, needed: null, from: null },
   ],
+  'strength-missing': [{ code: 'strength-missing' }],
   'own-day-count': [
     { code: 'own-day-count', written: 8, counted: 6, rows: 4 },
     { code: 'own-day-count', written: 2, counted: null, rows: 1 },
