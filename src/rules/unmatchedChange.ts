@@ -48,9 +48,9 @@ export const unmatchedChange: Rule = (treatment, named) => {
 
 /** Without a strength a change is judged by the readings beside it, where no dose lies between them. */
 function judgedAlone(treatment: Treatment, index: number): Finding | null {
-  const window = windowWithoutDoses(treatment, index);
-  if (window === null) return null;
-  const finding = judged(window.treatment, window.steady, window.index);
+  const stretch = windowWithoutDoses(treatment, index);
+  if (stretch === null) return null;
+  const finding = judged(stretch.treatment, stretch.steady, stretch.index);
   return finding === null || isLowering(treatment, index, finding) ? null : finding;
 }
 

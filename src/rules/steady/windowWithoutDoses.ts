@@ -26,18 +26,18 @@ export function windowWithoutDoses(treatment: Treatment, index: number): Doseles
   if (first < 0) return null;
   const next = nextReading(events, index);
   const end = next < 0 ? events.count : next + 1;
-  const window = eventsBetween(events, first, end);
-  if (window.kind.includes(eventKinds.dose)) return null;
+  const stretch = eventsBetween(events, first, end);
+  if (stretch.kind.includes(eventKinds.dose)) return null;
   const card = { ...treatment.card, volume: volumeAt(treatment, first) };
-  const levels = treatmentLevels({ events: window, card });
+  const levels = treatmentLevels({ events: stretch, card });
   if (!levels.ok) return null;
   const { steps, course } = levels.value.path;
   const rate = usualLossRate(card);
-  const pass = steadyPass({ steps, course: { rate, drift: course.drift }, scale: 1, count: window.count });
+  const pass = steadyPass({ steps, course: { rate, drift: course.drift }, scale: 1, count: stretch.count });
   const { log, readings, entryOfReading, terms, trace, signs, now, isAsked } = treatment;
   const of = { log, readings, entryOfReading, terms, trace, signs, now, isAsked };
   return {
-    treatment: { ...of, card, events: window, levels: levels.value },
+    treatment: { ...of, card, events: stretch, levels: levels.value },
     steady: { ...pass, rate },
     index: index - first,
   };
