@@ -2,6 +2,7 @@ import { heldDays, heldFrom } from '../hold/heldFrom.js';
 import { isLongEnough } from '../hold/holdEnds.js';
 import { hoursPerDay, levelTolerance } from '../units/quantity.js';
 import { signsAfterArrival } from '../rules/signsAfterArrival.js';
+import type { Card } from '../log/card.js';
 import type { SignRow, SignStep } from '../rules/signs/signSteps.js';
 import type { Treatment } from '../rules/treatment.js';
 import { meterAccuracyOf } from '../rules/treatmentOf.js';
@@ -39,9 +40,7 @@ function testFirst(treatment: Treatment, last: LastTest | null): Task | null {
     return { kind: 'test', by: Math.max(now, last.dosedSince + mixingDays), because: { kind: 'dosed since' } };
   }
   if (last.changedSince !== null) return { kind: 'test', by: now, because: { kind: 'changed since' } };
-  const { low } = treatment.card.band;
-  // A bound or a range on both sides of the limit: a dose on it might go over the top.
-  if (last.low < low - levelTolerance && last.high >= low) {
+  if (isNoOneLevel(last, treatment)) {
     return { kind: 'test', by: now, because: { kind: 'no one level' } };
   }
   const limit = testLimitHours(treatment);
@@ -68,6 +67,15 @@ function signTasks(signs: readonly SignRow[], last: LastTest, { card }: Treatmen
   }
 }
 
+/**
+ * A bound or a range on both sides of the low limit, or one in the band without a top: a dose on it might go over the
+ * top, and a change might take the level below.
+ */
+function isNoOneLevel({ low, high }: LastTest, { card: { band } }: Treatment): boolean {
+  if (low < band.low - levelTolerance) return high >= band.low;
+  return high === Infinity && low <= band.high + levelTolerance && band.high !== Infinity;
+}
+
 /** What the last text that was understood asks for. */
 function lastStep(signs: readonly SignRow[]): SignStep | undefined {
   const spoken = signs.filter(({ step }) => step !== 'unread' && step !== '');
@@ -78,17 +86,23 @@ function lastStep(signs: readonly SignRow[]): SignStep | undefined {
 function levelTasks(treatment: Treatment, last: LastTest, signs: readonly SignRow[]): readonly Task[] {
   const { card, trace } = treatment;
   const isStopped = signs.some(({ step }) => step === 'stop copper');
-  const { band, aim, volume } = card;
+  const { band, aim } = card;
   if (last.high > band.high + levelTolerance) {
-    const litres = last.high === Infinity ? volume / 4 : volume * (1 - aim / last.high);
-    return [{ kind: 'change', litres, from: last.high, to: aim }];
+    return changeNow(last, card);
   }
   if (isStopped || trace.holds.some((hold) => isLongEnough(heldDays(hold, card.arrived ?? undefined), card.days)))
     return [];
   const isLow = last.low < band.low - levelTolerance;
   const isClose = last.low < Math.min(aim, band.low + meterAccuracyOf(card)) - levelTolerance;
   const isIll = signs.length > 0 && ['test first', 'lower and wait'].includes(lastStep(signs) ?? '');
-  return !isIll && (isLow || isClose) ? [doseNow(treatment, last.high, isLow)] : [];
+  return !isIll && (isLow || isClose) && last.high < aim ? [doseNow(treatment, last.high, isLow)] : [];
+}
+
+/** The change that brings the high end down to the aim, but not the low end below the band; none where neither goes. */
+function changeNow({ low, high }: LastTest, { aim, band, volume }: Card): readonly Task[] {
+  const from = high === Infinity ? low : high;
+  const share = Math.min(1 - Math.min(aim, band.high) / from, 1 - band.low / low);
+  return share > 0 ? [{ kind: 'change', litres: volume * share, from, to: from * (1 - share) }] : [];
 }
 
 function holdTasks({ card, trace, now, terms }: Treatment, last: LastTest): readonly Task[] {

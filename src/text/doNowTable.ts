@@ -84,7 +84,7 @@ function testReason(because: TestReason): string {
     case 'dosed since':
       return 'a dose was given since the last test: let it mix 2 h, then test';
     case 'no one level':
-      return 'the last reading may be in the band or below it: use a test that shows the level itself';
+      return 'the last reading leaves open whether the level is in the band: use a test that shows the level itself';
     case 'changed since':
       return 'water was changed since the last test';
   }

@@ -82,6 +82,24 @@ describe('doNow', () => {
     expect(doing('When | Copper\n2026-03-01 08:00 | 1.7-1.9', '2026-03-01 09:00')[0]).toBe('dose 7 mL');
   });
 
+  it('neither doses nor changes water by a reading that leaves open whether it must', () => {
+    const at = (reading: string) => doing(`When | Copper\n2026-03-01 08:00 | ${reading}`, '2026-03-01 09:00');
+    // In the band and without a top: a change might take it below.
+    expect(at('>2.1')).toEqual(['test copper']);
+    // Close to the limit at one end and above the aim at the other: no dose of a negative amount.
+    expect(at('1.96-2.4').some((task) => task.startsWith('dose'))).toBe(false);
+    // From 5.0 at least to 2.25: 200 × (1 − 2.25 ÷ 5.0) = 110 L.
+    expect(at('>5.0')[0]).toBe('change water 110 L');
+    // To 2.25 from 2.6 would take 2.0 to 1.73; 200 × (1 − 1.95 ÷ 2.0) = 5 L keep it in the band.
+    expect(at('2.0-2.6')[0]).toBe('change water 5 L');
+    expect(at('1.95-2.6')).not.toContain('change water 0 L');
+  });
+
+  it('never doses past the top of the band, whatever the aim on the card', () => {
+    // From 2.5 at most to 2.55: 200 L × 0.05 mg/L ÷ 10 mg/mL = 1 mL; an aim of 3 is above the band.
+    expect(doing('When | Copper\n2026-03-01 08:00 | 1.96-2.5', '2026-03-01 09:00', 'aim | 3')[0]).toBe('dose 1 mL');
+  });
+
   it('doses nothing while the fish is ill', () => {
     const log = 'When | Copper | Signs\n2026-03-01 08:00 | 2.3 | eating\n2026-03-02 08:00 | 1.8 | not eating';
     expect(doing(log, '2026-03-02 09:00').some((task) => task.startsWith('dose'))).toBe(false);
