@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
-import { addressOf } from '../../src/shell/demo/addressOf.js';
+import { addressOf } from '../../src/shell/address/addressOf.js';
 import { demoWorkbook } from '../../src/shell/demo/demoWorkbook.js';
 import { keeperLogRows } from '../../src/shell/demo/keeperLogRows.js';
 import { cutOff, stillCutOff } from './cutOff.js';

@@ -1,27 +1,13 @@
-import { customFunctions, type CustomFunctionsGlobal, type Implementation } from '../host/customFunctions.js';
-import type { FunctionCatalogue, FunctionEntry } from '../host/functionCatalogue.js';
-
-/** A function of the add-in's bundle with its metadata. */
-export interface BundledFunction {
-  readonly entry: FunctionEntry;
-  readonly implementation: Implementation;
-  readonly allowErrors: boolean;
-}
+import { bundledFunctions, type BundledFunction } from '../host/bundledFunction.js';
+import { customFunctions, type CustomFunctionsGlobal } from '../host/customFunctions.js';
+import type { FunctionCatalogue } from '../host/functionCatalogue.js';
 
 /** Loads `functions.js` and `functions.json`, the very files the add-in ships, and joins them by id. */
 export async function loadBundle(): Promise<BundledFunction[]> {
   const { global, associated } = customFunctions();
   (window as unknown as { CustomFunctions: CustomFunctionsGlobal }).CustomFunctions = global;
   const [catalogue] = await Promise.all([loadCatalogue(), loadScript('functions.js')]);
-  return catalogue.functions.flatMap((entry) => {
-    const implementation = associated.get(entry.id.toUpperCase());
-    if (implementation === undefined) {
-      // A host goes on without it, too: calls of this one give an error, the others work.
-      console.error(`functions.js does not associate ${entry.id}`);
-      return [];
-    }
-    return [{ entry, implementation, allowErrors: catalogue.allowErrorForDataTypeAny === true }];
-  });
+  return bundledFunctions(catalogue, associated);
 }
 
 async function loadCatalogue(): Promise<FunctionCatalogue> {

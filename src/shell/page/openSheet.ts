@@ -3,10 +3,10 @@ import { FUniver } from '@univerjs/core/lib/facade';
 import { UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
 import englishTexts from '@univerjs/preset-sheets-core/locales/en-US';
 import { fitWrappedRows } from './fitWrappedRows.js';
-import { formulaExecutors } from './formulaExecutors.js';
+import { formulaExecutors } from '../grid/formulaExecutors.js';
 import { functionDescriptions } from './functionDescriptions.js';
-import type { BundledFunction } from './loadBundle.js';
-import type { Refusals } from './refusals.js';
+import type { BundledFunction } from '../host/bundledFunction.js';
+import type { Refusals } from '../grid/refusals.js';
 import { showTimesInTables } from './showTimesInTables.js';
 
 export interface SheetParts {

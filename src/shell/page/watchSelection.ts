@@ -1,9 +1,9 @@
 import type { IRange, Univer } from '@univerjs/core';
 import { ERROR_TYPE_SET, FormulaDataModel, SetSelectionsOperation, type ErrorType } from '@univerjs/preset-sheets-core';
-import { addressOf } from '../demo/addressOf.js';
+import { addressOf } from '../address/addressOf.js';
 import type { FunctionEntry } from '../host/functionCatalogue.js';
 import type { OpenedSheet } from './openSheet.js';
-import { Refusals } from './refusals.js';
+import { Refusals } from '../grid/refusals.js';
 import { showStatus } from './showStatus.js';
 import { statusOf, type SelectedCell } from './statusOf.js';
 

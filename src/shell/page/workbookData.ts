@@ -8,7 +8,7 @@ import {
   type IWorkbookData,
   type IWorksheetData,
 } from '@univerjs/core';
-import { cellRange } from '../demo/cellRange.js';
+import { cellRange } from '../address/cellRange.js';
 import type { NumberFormat, PlanCell, SheetPlan } from '../demo/sheetPlan.js';
 import { lookStyle, plainStyle } from './lookStyle.js';
 

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { addressOf } from '../../../src/shell/demo/addressOf.js';
-import { cellRange, type CellRange } from '../../../src/shell/demo/cellRange.js';
+import { addressOf } from '../../../src/shell/address/addressOf.js';
+import { cellRange, type CellRange } from '../../../src/shell/address/cellRange.js';
 import { demoWorkbook } from '../../../src/shell/demo/demoWorkbook.js';
 import { keeperLogRows } from '../../../src/shell/demo/keeperLogRows.js';
 import { serialOf } from '../../../src/shell/demo/serialOf.js';

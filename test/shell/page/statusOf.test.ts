@@ -1,6 +1,6 @@
 import type { FunctionEntry } from '../../../src/shell/host/functionCatalogue.js';
-import { answerFormat } from '../../../src/shell/page/answerFormat.js';
-import { Refusals } from '../../../src/shell/page/refusals.js';
+import { answerFormat } from '../../../src/shell/grid/answerFormat.js';
+import { Refusals } from '../../../src/shell/grid/refusals.js';
 import { statusOf } from '../../../src/shell/page/statusOf.js';
 
 const entries: FunctionEntry[] = [

@@ -9,14 +9,14 @@ import {
   StringValueObject,
   type BaseValueObject,
   type ErrorType,
-} from '@univerjs/preset-sheets-core';
-import { addressOf } from '../demo/addressOf.js';
+} from '@univerjs/engine-formula';
+import { addressOf } from '../address/addressOf.js';
 import type { Answer } from '../host/answer.js';
 import { callFunction } from '../host/callFunction.js';
 import { isCellError, type CellValue, type Given } from '../host/cellValue.js';
 import { cellName } from '../host/functionCatalogue.js';
 import { answerFormat } from './answerFormat.js';
-import type { BundledFunction } from './loadBundle.js';
+import type { BundledFunction } from '../host/bundledFunction.js';
 import { Refusals } from './refusals.js';
 
 type Executor = [new (name: string) => BaseFunction, string];
