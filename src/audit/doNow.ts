@@ -7,6 +7,7 @@ import type { SignRow, SignStep } from '../rules/signs/signSteps.js';
 import type { Treatment } from '../rules/treatment.js';
 import { meterAccuracyOf } from '../rules/treatmentOf.js';
 import { doseNow } from './doseNow.js';
+import { fishAgainstCopper } from './fishAgainstCopper.js';
 import type { Task } from './task.js';
 import { lastTestOf, testLimitHours, type LastTest } from './lastTestOf.js';
 
@@ -95,7 +96,15 @@ function levelTasks(treatment: Treatment, last: LastTest, signs: readonly SignRo
   const isLow = last.low < band.low - levelTolerance;
   const isClose = last.low < Math.min(aim, band.low + meterAccuracyOf(card)) - levelTolerance;
   const isIll = signs.length > 0 && ['test first', 'lower and wait'].includes(lastStep(signs) ?? '');
-  return !isIll && (isLow || isClose) && last.high < aim ? [doseNow(treatment, last.high, isLow)] : [];
+  return !isIll && (isLow || isClose) && last.high < aim ? doseTasks(treatment, last, isLow) : [];
+}
+
+/** The dose; none while a fish is there that copper kills, and a word with it for one that is to be kept from it. */
+function doseTasks(treatment: Treatment, last: LastTest, isLow: boolean): readonly Task[] {
+  const [first] = fishAgainstCopper(treatment);
+  if (first?.advice === 'never') return [{ kind: 'no copper', fish: first.fish }];
+  const dose = doseNow(treatment, last.high, isLow);
+  return first === undefined ? [dose] : [dose, { kind: 'ask first', fish: first.fish }];
 }
 
 /** The change that brings the high end down to the aim, but not the low end below the band; none where neither goes. */

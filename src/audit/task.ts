@@ -10,6 +10,7 @@ export type Task =
       readonly to: number;
       readonly raising: boolean;
     }
+  | { readonly kind: 'no copper' | 'ask first'; readonly fish: string }
   | { readonly kind: 'strength missing' }
   | { readonly kind: 'change'; readonly litres: number; readonly from: number; readonly to: number }
   | { readonly kind: 'next test'; readonly by: number; readonly level: number }

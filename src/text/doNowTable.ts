@@ -22,6 +22,22 @@ function taskRow(task: Task, now: number): readonly TableCell[] {
       return [...forTheFish[task.kind].slice(0, 1), '', '', now, ...forTheFish[task.kind].slice(1)];
     case 'dose':
       return ['dose', task.millilitres, 'mL', now, doseReason(task)];
+    case 'no copper':
+      return [
+        'no copper',
+        '',
+        '',
+        now,
+        `${task.fish}: never with copper, see QT.TOLERANCE; move it out first; an aquatic veterinarian decides`,
+      ];
+    case 'ask first':
+      return [
+        'ask before dosing',
+        '',
+        '',
+        now,
+        `${task.fish}: to be kept from copper, see QT.TOLERANCE; an aquatic veterinarian decides`,
+      ];
     case 'strength missing':
       return ['write the strength on the card', '', 'mg/mL', now, noStrength];
     case 'change':

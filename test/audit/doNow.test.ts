@@ -49,6 +49,19 @@ describe('doNow', () => {
     expect(doing('When | Copper\n2026-03-01 08:00 | 1.9', '2026-03-01 09:00')[0]).toBe('dose 7 mL');
   });
 
+  it('doses nothing while a fish is there that copper kills, and says a word for one to be kept from it', () => {
+    const raising = 'When | Copper | Fish in | Fish out\n2026-03-01 08:00 | 1.0 | FISH | ';
+    const with_ = (fish: string) => doing(raising.replace('FISH', fish), '2026-03-01 09:00').slice(0, 2);
+    expect(with_('cleaner shrimp')).toEqual(['no copper', 'test copper']);
+    expect(with_('mandarin')).toEqual(['dose 11.25 mL', 'ask before dosing']);
+    expect(with_('yellow tang')).toEqual(['dose 11.25 mL', 'test copper']);
+    expect(doing('When | Copper\n2026-03-01 08:00 | 1.0', '2026-03-01 09:00', 'fish | cleaner shrimp')[0]).toBe(
+      'no copper',
+    );
+    const moved = `${raising.replace('FISH', 'cleaner shrimp')}\n2026-03-01 08:20 |  | | cleaner shrimp`;
+    expect(doing(moved, '2026-03-01 09:00')[0]).toBe('dose 11.25 mL');
+  });
+
   it('says what is lacking where the strength is', () => {
     const treatment = treatmentFrom(
       'When | Copper\n2026-03-01 08:00 | 1.0',
