@@ -2,12 +2,14 @@ import { traceHolds } from '../hold/traceHolds.js';
 import { levelModel, type LevelModel } from '../level/levelModel.js';
 import type { Card } from '../log/card.js';
 import type { ReadingColumns } from '../log/readingColumns.js';
+import { anyTextFits } from '../log/table/anyTextFits.js';
 import { copperStates, type Log } from '../log/table/log.js';
 import { waterEventsOf } from '../log/table/waterEventsOf.js';
 import type { Problem } from '../result/problem.js';
 import type { Result } from '../result/result.js';
 import { copperMgPerLitre, copperPerRootDay } from '../units/quantity.js';
 import { logUntil } from './logUntil.js';
+import { isNotedSign } from './signs/isNotedSign.js';
 import { signSteps } from './signs/signSteps.js';
 import type { SignText } from './signs/signText.js';
 import type { Treatment } from './treatment.js';
@@ -116,13 +118,24 @@ function readingsOf(log: Log): { readings: ReadingColumns; entryOfReading: Uint3
   return { readings: { count, when, low, row, odd, zeroRows, hasBlanks }, entryOfReading };
 }
 
+/** What was written about the fish, in the columns for it; from the notes, that they breathe badly or do not eat. */
 function textsOf(log: Log): SignText[] {
-  const texts = log.texts.signs;
-  if (texts === null) return [];
+  const { signs, note } = log.texts;
+  const noted = anyTextFits(note, isNotedSign) ? note : null;
+  if (signs === null && noted === null) return [];
+  const known = new Map<string, boolean>();
+  const isSign = (text: string): boolean => known.get(text) ?? remembered(known, text, isNotedSign(text));
   const written: SignText[] = [];
   for (let index = 0; index < log.count; index++) {
-    const text = texts[index] ?? '';
-    if (text !== '') written.push({ when: log.when[index] ?? NaN, text, row: log.row[index] ?? 0 });
+    const said = noted?.[index] ?? '';
+    const parts = [signs?.[index] ?? '', said !== '' && isSign(said) ? said : ''].filter((part) => part !== '');
+    if (parts.length === 0) continue;
+    written.push({ when: log.when[index] ?? NaN, text: parts.join('; '), row: log.row[index] ?? 0 });
   }
   return written;
+}
+
+function remembered(known: Map<string, boolean>, text: string, reading: boolean): boolean {
+  known.set(text, reading);
+  return reading;
 }

@@ -18,4 +18,14 @@ describe('fishSignsFirst', () => {
     expect(first('Date | Copper | Signs\n2026-03-01 | 2.25 | purple')).toEqual([]);
     expect(first('Date | Copper | Signs\n2026-03-01 | 2.25 | not eating', `${card}\narrived | 2026-03-01`)).toEqual([]);
   });
+
+  it('reads in the notes that fish breathe badly or do not eat, beside a column of signs too', () => {
+    expect(first('Date | Copper | Notes\n2026-03-01 | 2.25 | matched\n2026-03-05 | 2.25 | tang gasping')).toEqual([
+      ['first-signs', 'note', 3],
+    ]);
+    expect(first('Date | Copper | Eating? | Notes\n2026-03-05 | 2.25 | yes | two gasping')).toEqual([
+      ['first-signs', 'note', 2],
+    ]);
+    expect(first('Date | Copper | Notes\n2026-03-01 | 2.25 | meter flashing')).toEqual([]);
+  });
 });
