@@ -1,0 +1,73 @@
+import { FileProblem } from '../zip/fileProblem.js';
+import { addressOf } from '../address/addressOf.js';
+import { cellName } from './cellName.js';
+import type { CsvColumn, UnclearDate } from './csvColumn.js';
+import { dateOrderNames, dateSerial, type DateOrder } from './dateSerial.js';
+import { possibleOrders, type PossibleOrders } from './possibleOrders.js';
+
+export interface FoundOrder {
+  readonly order: DateOrder;
+  readonly why: 'asked' | 'a part over 12' | 'another column' | 'order in time' | 'points' | 'all alike';
+  /** The cell that shows it, or the first of the column. */
+  readonly cell: UnclearDate;
+}
+
+/** The order of day and month in each column; null where no date needs one. What nothing settles is refused. */
+export function dateOrders(columns: readonly CsvColumn[], asked: DateOrder | null): readonly (FoundOrder | null)[] {
+  const possible = columns.map(({ dates }) => possibleOrders(dates));
+  const settled = new Set(possible.flatMap((each) => (each?.orders.length === 1 ? each.orders : [])));
+  return possible.map((each, column) => {
+    if (each === null) return null;
+    const { orders, cell } = each;
+    if (asked === null) return orderOf(each, columns[column]?.dates ?? [], settled);
+    if (!orders.includes(asked)) throw new FileProblem(notAsAsked(cell, asked));
+    return { order: asked, why: 'asked', cell };
+  });
+}
+
+function orderOf(
+  { orders, cell }: PossibleOrders,
+  dates: readonly UnclearDate[],
+  elsewhere: ReadonlySet<DateOrder>,
+): FoundOrder {
+  const [first] = orders;
+  if (first !== undefined && orders.length === 1) return { order: first, why: 'a part over 12', cell };
+  const [inTime, ...others] = orders.filter((order) => isInTimeOrder(dates, order));
+  const only = others.length === 0 ? inTime : undefined;
+  const [other] = elsewhere;
+  if (other !== undefined && elsewhere.size === 1 && orders.includes(other) && (only ?? other) === other) {
+    return { order: other, why: 'another column', cell };
+  }
+  // Nowhere is a month written in front with points behind it.
+  const pointed = dates.every(({ mark }) => mark === '.');
+  if (pointed && (only ?? 'day first') === 'day first') return { order: 'day first', why: 'points', cell };
+  if (only !== undefined && !pointed && elsewhere.size === 0) return { order: only, why: 'order in time', cell };
+  const isOneDay = dates.every((date) => new Set(orders.map((order) => dateSerial(date, order))).size === 1);
+  if (first !== undefined && isOneDay) return { order: first, why: 'all alike', cell };
+  throw new FileProblem(unclear(cell, orders));
+}
+
+/** Oldest or newest first. */
+function isInTimeOrder(dates: readonly UnclearDate[], order: DateOrder): boolean {
+  let [rises, falls] = [false, false];
+  let before = NaN;
+  for (const date of dates) {
+    const serial = dateSerial(date, order);
+    if (serial > before) rises = true;
+    else if (serial < before) falls = true;
+    if (!Number.isNaN(serial)) before = serial;
+  }
+  return !(rises && falls);
+}
+
+function unclear(cell: UnclearDate, orders: readonly DateOrder[]): string {
+  const readings = dateOrderNames.filter((order) => orders.includes(order)).join(' or ');
+  return (
+    `In ${cellName(cell)} the date "${cell.text.trim()}" may be ${readings}, and nothing in column ` +
+    `${addressOf(0, cell.column).slice(0, -1)} says which; write dates like 2026-03-01, or say whether the day or the month comes first`
+  );
+}
+
+function notAsAsked(cell: UnclearDate, order: DateOrder): string {
+  return `The date "${cell.text.trim()}" in ${cellName(cell)} is not ${order}, as was said of the file`;
+}

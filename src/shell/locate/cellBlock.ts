@@ -1,0 +1,15 @@
+import type { CellRange } from '../address/cellRange.js';
+import type { CellValue } from '../host/cellValue.js';
+import type { BookSheet } from '../workbook/book.js';
+import { valueAt } from './valueAt.js';
+
+/** The values of a rectangle, row by row. */
+export function cellBlock(sheet: BookSheet, { firstRow, firstColumn, lastRow, lastColumn }: CellRange): CellValue[][] {
+  const rows: CellValue[][] = [];
+  for (let row = firstRow; row <= lastRow; row++) {
+    const cells: CellValue[] = [];
+    for (let column = firstColumn; column <= lastColumn; column++) cells.push(valueAt(sheet, row, column));
+    rows.push(cells);
+  }
+  return rows;
+}
