@@ -1,0 +1,44 @@
+import type { CellWrite } from './cellWrite.js';
+import type { CellWrites } from './cellWrites.js';
+import { newCell } from './newCell.js';
+import type { RowChange } from './rowChange.js';
+import type { SheetContext } from './sheetContext.js';
+import type { SheetMap } from './sheetMap.js';
+import type { Splice } from './splice.js';
+import { styleOfPlace } from './styleOfPlace.js';
+
+/** Rows that were not there, each before the first one with a higher number. */
+export function newRows(xml: string, writes: CellWrites, sheet: { map: SheetMap; context: SheetContext }): RowChange {
+  const { map, context } = sheet;
+  const { data } = map;
+  const prefix = data.name.slice(0, -'sheetData'.length);
+  const inserted: CellWrite[] = [];
+  const splices: Splice[] = [];
+  const higher = rowsAbove(map);
+  for (const [row, ofRow] of writes) {
+    const cells = [...ofRow].flatMap(([column, write]) => {
+      const text = newCell(write, { prefix, style: styleOfPlace(undefined, column, map) }, context);
+      if (text !== '') inserted.push(write);
+      return text;
+    });
+    const text = cells.join('');
+    if (text === '') continue;
+    const at = higher(row) ?? data.contentTo;
+    splices.push({ from: at, to: at, text: `<${prefix}row r="${row + 1}">${text}</${prefix}row>` });
+  }
+  const otherFormulas = inserted.some(({ formula }) => typeof formula === 'string');
+  const tag = xml.slice(data.from, data.tagTo);
+  if (!tag.endsWith('/>') || splices.length === 0) return { splices, inserted, otherFormulas };
+  const rows = splices.map(({ text }) => text).join('');
+  const whole = `${tag.replace(/\s*\/>$/, '>')}${rows}</${data.name}>`;
+  return { splices: [{ from: data.from, to: data.to, text: whole }], inserted, otherFormulas };
+}
+
+/** Gives, for rising numbers, where the first row with a higher one begins. */
+function rowsAbove({ rowNumbers, rowStarts }: SheetMap): (row: number) => number | undefined {
+  let next = 0;
+  return (row) => {
+    while (next < rowNumbers.length && (rowNumbers[next] ?? 0) < row) next += 1;
+    return rowStarts[next];
+  };
+}

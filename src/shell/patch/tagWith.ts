@@ -1,0 +1,23 @@
+import { xmlEscaped } from './xmlEscaped.js';
+
+const attribute = /(\s+)([^\s=/>"']+)(\s*=\s*)("[^"]*"|'[^']*')/g;
+
+/**
+ * A start tag as written with some attributes set (text) or taken away (null); the others, their order, quotes and
+ * blanks stay.
+ */
+export function tagWith(tag: string, changes: Readonly<Record<string, string | null>>): string {
+  const left = new Map(Object.entries(changes));
+  const changed = tag.replace(
+    attribute,
+    (whole: string, blank: string, name: string, equals: string, quoted: string) => {
+      const value = left.get(name);
+      if (value === undefined) return whole;
+      left.delete(name);
+      if (value === null) return '';
+      return `${blank}${name}${equals}${quoted[0] === '"' ? `"${xmlEscaped(value)}"` : `'${xmlEscaped(value)}'`}`;
+    },
+  );
+  const added = [...left].flatMap(([name, value]) => (value === null ? [] : [` ${name}="${xmlEscaped(value)}"`]));
+  return added.length === 0 ? changed : changed.replace(/\s*\/?>$/, (end) => added.join('') + end);
+}
