@@ -1,0 +1,70 @@
+import { isoFromSerial } from '../../index.js';
+import { addressOf } from '../address/addressOf.js';
+import type { Book } from '../workbook/book.js';
+import type { CellAnswer } from './cellAnswer.js';
+import type { CellChange } from './cellChange.js';
+import { Dependents } from './run/dependents.js';
+import { FormulaTexts } from './run/formulaTexts.js';
+import { tellsTime } from './run/tellsTime.js';
+import { runFormulas, type RunFormula } from './run/runFormula.js';
+
+const mostNamed = 5;
+
+export interface RemarkParts {
+  readonly book: Book;
+  readonly answers: readonly CellAnswer[];
+  readonly changes: readonly CellChange[];
+  /** [serial day] */
+  readonly now: number;
+}
+
+/** What the owner of a file should know about its fresh copy. */
+export function recalcRemarks({ book, answers, changes, now }: RemarkParts): string[] {
+  if (changes.length === 0) return keptRemarks(answers);
+  const formulas = runFormulas(book);
+  const texts = new FormulaTexts(book);
+  const others = formulas.filter((formula) => !formula.isOurs);
+  return [...keptRemarks(answers), ...clockRemarks(formulas, texts, now), ...readerRemarks(others, texts, changes)];
+}
+
+function keptRemarks(answers: readonly CellAnswer[]): string[] {
+  const kept = answers.filter(({ isKept, formula }) => isKept === true && formula !== '');
+  const named = kept
+    .slice(0, mostNamed)
+    .map(
+      ({ sheet, row, column, reason = '' }) => `${sheet}!${addressOf(row, column)} keeps its stored value: ${reason}`,
+    );
+  const rest = kept.length - named.length;
+  return rest > 0 ? [...named, `${rest} more ${formulaCount(rest)} their stored values for such reasons`] : named;
+}
+
+/** A cell of others that holds the time counted by the moment given, while the file still shows the stored one. */
+function clockRemarks(formulas: readonly RunFormula[], texts: FormulaTexts, now: number): string[] {
+  const clocks = formulas.filter((formula) => !formula.isOurs && tellsTime(texts.plainText(formula)));
+  if (clocks.length === 0) return [];
+  const read = new Dependents(formulas, (formula) => texts.references(formula));
+  const used = clocks.find(({ sheet, area }) =>
+    [...read.of([{ sheet, range: area }])].some((formula) => formula.isOurs),
+  );
+  if (used === undefined) return [];
+  const where = `${used.sheet}!${addressOf(used.row, used.column)}`;
+  return [`${where} tells the time: the answers hold for ${isoFromSerial(now)}, its own stored value stays`];
+}
+
+function readerRemarks(others: readonly RunFormula[], texts: FormulaTexts, changes: readonly CellChange[]): string[] {
+  const readers = new Dependents(others, (formula) => texts.references(formula)).of(
+    changes.map(({ sheet, row, column }) => ({
+      sheet,
+      range: { firstRow: row, firstColumn: column, lastRow: row, lastColumn: column },
+    })),
+  );
+  if (readers.size === 0) return [];
+  const [them, they] = readers.size === 1 ? ['formula reads', 'it'] : ['formulas read', 'them'];
+  return [
+    `${readers.size} other ${them} cells that changed; a spreadsheet program computes ${they} anew when it recalculates`,
+  ];
+}
+
+function formulaCount(count: number): string {
+  return count === 1 ? 'formula keeps' : 'formulas keep';
+}

@@ -1,0 +1,71 @@
+import type { Token, TokenKind } from './token.js';
+import { isWithinSheet } from './isWithinSheet.js';
+
+const quotedSheet = String.raw`'(?:[^']|'')+'`;
+const bareSheet = String.raw`[\p{L}\p{N}_.]+`;
+const sheet = String.raw`(?:(?:${quotedSheet}|${bareSheet})!)`;
+const cell = String.raw`\$?[A-Z]{1,3}\$?[1-9]\d{0,6}`;
+const area = String.raw`(?:${cell}:${cell}|${cell}|\$?[A-Z]{1,3}:\$?[A-Z]{1,3}|\$?[1-9]\d{0,6}:\$?[1-9]\d{0,6}|#REF!)`;
+const word = String.raw`[\p{L}_\\][\p{L}\p{N}_.\\?]*`;
+const end = String.raw`(?![\p{L}\p{N}_.\\?(!\[])`;
+const elsewhere = String.raw`(?:\[[^\]]+\](?:${bareSheet})?|'[^']*[[:](?:[^']|'')*'|${bareSheet}:${bareSheet})!`;
+
+const patterns: readonly (readonly [TokenKind, RegExp])[] = (
+  [
+    ['space', String.raw`\s+`],
+    ['text', String.raw`"(?:[^"]|"")*"`],
+    ['outside', `${elsewhere}(?:${area}${end}|${word})`],
+    ['reference', `${sheet}?${area}${end}`],
+    ['error', String.raw`#(?:N/A|VALUE!|REF!|DIV/0!|NUM!|NAME\?|NULL!|SPILL!|CALC!|FIELD!|BUSY!|GETTING_DATA)`],
+    ['number', String.raw`(?:\d+\.?\d*|\.\d+)(?:E[+-]?\d+)?`],
+    ['truth', String.raw`(?:TRUE|FALSE)${end}`],
+    ['function', String.raw`${word}(?=\()`],
+    ['table', String.raw`(?:${word})?\[`],
+    ['name', `${sheet}?${word}`],
+    ['operator', String.raw`<=|>=|<>|[-+*/^&=<>%:@#]`],
+    ['open', String.raw`\(`],
+    ['close', String.raw`\)`],
+    ['comma', ','],
+    ['semicolon', ';'],
+    ['openBrace', String.raw`\{`],
+    ['closeBrace', String.raw`\}`],
+    ['unknown', '"[^]*|[^]'],
+  ] as const
+).map(([kind, source]) => [kind, new RegExp(source, 'iuy')]);
+
+/** A formula, without its `=`, in its parts. Never fails: what is no part of a formula is `unknown`. */
+export function formulaTokens(formula: string): Token[] {
+  const tokens: Token[] = [];
+  for (let at = 0; at < formula.length;) {
+    const token = tokenAt(formula, at);
+    tokens.push(token);
+    at += token.text.length;
+  }
+  return tokens;
+}
+
+function tokenAt(formula: string, at: number): Token {
+  for (const [kind, pattern] of patterns) {
+    pattern.lastIndex = at;
+    const text = pattern.exec(formula)?.[0];
+    if (text === undefined) continue;
+    if (kind === 'reference' && !isWithinSheet(text)) continue;
+    if (kind === 'table') return tableAt(formula, at, text.length);
+    return { kind, text };
+  }
+  return { kind: 'unknown', text: formula.slice(at) };
+}
+
+/** Up to the bracket that closes the first one; within brackets `'` takes the next character as it is. */
+function tableAt(formula: string, start: number, opened: number): Token {
+  let depth = 1;
+  let at = start + opened;
+  for (; at < formula.length && depth > 0; at += 1) {
+    const letter = formula[at];
+    if (letter === "'") at += 1;
+    else if (letter === '[') depth += 1;
+    else if (letter === ']') depth -= 1;
+  }
+  const text = formula.slice(start, at);
+  return { kind: depth === 0 ? 'table' : 'unknown', text };
+}
