@@ -20,6 +20,12 @@ const heading = { ...middle, ...bold, cl: { rgb: '#ffffff' }, bg: { rgb: '#37677
 
 const wrapped = { ...middle, fs: 9, vt: VerticalAlign.TOP, tb: WrapStrategy.WRAP, pd: { t: 4, b: 5, l: 5, r: 5 } };
 
+/** The heading row of a log in an opened file, whose own colours are not read. */
+export const headingStyle: IStyleData = { ...middle, ...bold, bg: { rgb: '#e3edf0' }, bd: { b: line } };
+
+/** The same above numbers. */
+export const numberHeadingStyle: IStyleData = { ...headingStyle, ...right };
+
 /** A cell without a look. */
 export const plainStyle: IStyleData = middle;
 

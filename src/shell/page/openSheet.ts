@@ -7,6 +7,7 @@ import { formulaExecutors } from '../grid/formulaExecutors.js';
 import { functionDescriptions } from './functionDescriptions.js';
 import type { BundledFunction } from '../host/bundledFunction.js';
 import type { Refusals } from '../grid/refusals.js';
+import { mendBrackets } from './mendBrackets.js';
 import { showTimesInTables } from './showTimesInTables.js';
 
 export interface SheetParts {
@@ -51,5 +52,6 @@ export function openSheet({ container, bundle, refusals, workbook }: SheetParts)
   api.createWorkbook(workbook);
   api.getFormula().calculationResultApplied(() => fitWrappedRows(univer));
   showTimesInTables(univer);
+  mendBrackets(univer);
   return { univer, api };
 }

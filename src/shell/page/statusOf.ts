@@ -10,6 +10,8 @@ export interface SelectedCell {
   readonly error: string | undefined;
   /** The sentence the function gave with it. */
   readonly reason: string | undefined;
+  /** The formula as an opened file has it, where the grid got another text or none. */
+  readonly written?: string | undefined;
   /** The cell whose table covers this one, where it is another. */
   readonly tableFrom: string | undefined;
 }
@@ -34,12 +36,15 @@ export function statusOf(cell: Omit<SelectedCell, 'address' | 'value'>, entries:
     const why = cell.reason !== undefined && cell.reason !== '' ? cell.reason : meaning[cell.error];
     return { kind: 'refusal', text: why ?? 'no reason is known for this error' };
   }
+  if (cell.formula === '' && cell.written !== undefined)
+    return { kind: 'hint', text: `The value stored in the file: this sheet cannot compute ${cell.written}` };
   const entry = entries.find((one) => cell.formula.toUpperCase().includes(`${cellName(one)}(`));
   if (entry !== undefined) {
     const table = cell.tableFrom === undefined ? '' : `Part of the table from ${cell.tableFrom}. `;
-    return { kind: 'hint', text: `${table}${signature(entry)}  ${entry.description ?? ''}` };
+    const written = cell.written === undefined ? '' : `  In the file: ${cell.written}`;
+    return { kind: 'hint', text: `${table}${signature(entry)}  ${entry.description ?? ''}${written}` };
   }
-  if (cell.formula !== '') return { kind: 'hint', text: cell.formula };
+  if (cell.formula !== '') return { kind: 'hint', text: cell.written ?? cell.formula };
   return {
     kind: 'hint',
     text: 'Select an answer to read what its function does, or an error to read the reason behind it.',
