@@ -48,7 +48,13 @@ const functions = {
 };
 
 // The benchmarks, built by npm run bench alone.
-const bench = { ...typescript, name: 'bench', target: 'node', entry: { bench: './test/bench/run.ts' } };
+const bench = {
+  ...typescript,
+  name: 'bench',
+  target: 'node',
+  entry: { bench: './test/bench/run.ts' },
+  optimization: { minimize: false },
+};
 
 // The embedded sheet. Most of the sheet component comes minified, and the page is read from this machine: no minifier.
 const page = {
@@ -79,8 +85,29 @@ const serve = {
   node: { __dirname: false },
 };
 
+// The command line. The formula engine, the plots and the writer of templates stand in files of their own, read when needed.
+// The engine's ES modules fail on Node in a dependency: its CommonJS build is taken.
+const commandLine = {
+  ...typescript,
+  name: 'command-line',
+  target: 'node20',
+  entry: { lazaret: ['./src/shell/cli/main.ts', 'excelize-wasm/excelize.wasm.gz'] },
+  output: { path: dist, chunkFilename: 'lazaret/[id].js' },
+  module: {
+    rules: [
+      { test: /\.ts$/, loader: 'ts-loader', options: { transpileOnly: true, instance: 'command-line' } },
+      { test: /\.wasm\.gz$/, type: 'asset/resource', generator: { filename: '[base]' } },
+    ],
+  },
+  resolve: { ...typescript.resolve, conditionNames: ['node', 'require', 'default'], alias: { canvas: false } },
+  plugins: [new webpack.BannerPlugin({ raw: true, entryOnly: true, banner: '#!/usr/bin/env node' })],
+  optimization: { minimize: false },
+  performance: { hints: false },
+  node: { __dirname: false },
+};
+
 module.exports = (env = {}) =>
-  (env.bench ? [bench] : [functions, page, serve]).map((config) => ({
+  (env.bench ? [bench] : [functions, page, serve, commandLine]).map((config) => ({
     mode: 'production',
     stats: 'errors-warnings',
     output: { path: dist },

@@ -23,21 +23,8 @@ function taskRow(task: Task, now: number): readonly TableCell[] {
     case 'dose':
       return ['dose', task.millilitres, 'mL', now, doseReason(task)];
     case 'no copper':
-      return [
-        'no copper',
-        '',
-        '',
-        now,
-        `${task.fish}: never with copper, see QT.TOLERANCE; move it out first; an aquatic veterinarian decides`,
-      ];
     case 'ask first':
-      return [
-        'ask before dosing',
-        '',
-        '',
-        now,
-        `${task.fish}: to be kept from copper, see QT.TOLERANCE; an aquatic veterinarian decides`,
-      ];
+      return [...againstCopper[task.kind].slice(0, 1), '', '', now, `${task.fish}: ${againstCopper[task.kind][1]}`];
     case 'strength missing':
       return ['write the strength on the card', '', 'mg/mL', now, noStrength];
     case 'change':
@@ -69,6 +56,12 @@ const forTheFish = {
     'stop copper',
     'signs came back: take copper out, use another treatment; an aquatic veterinarian decides',
   ],
+} as const;
+
+/** What is said of a fish that copper kills, or that is to be kept from it. */
+const againstCopper = {
+  'no copper': ['no copper', 'never with copper, see QT.TOLERANCE; move it out first; an aquatic veterinarian decides'],
+  'ask first': ['ask before dosing', 'to be kept from copper, see QT.TOLERANCE; an aquatic veterinarian decides'],
 } as const;
 
 const noStrength = 'a dose is due, and its mL cannot be computed without the strength; see QT.STRENGTH';

@@ -7,7 +7,7 @@ const headings = ['System', 'When', 'Cu ppm', 'Dose mL', 'WC L', 'Top-off L', 'E
 const rowsPerSystem = 333;
 
 /** A keeper's log of one system in the hold, two tests a day: what is lost is dosed, what evaporates is topped off. */
-function keeperLog(rows: number): Cell[][] {
+export function keeperLog(rows: number): Cell[][] {
   let level = 2.25;
   const rowAt = (_: unknown, at: number): Cell[] => {
     level *= Math.exp(-lossPerDay / 2);

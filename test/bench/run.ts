@@ -9,6 +9,7 @@ import { gzipSync } from 'node:zlib';
 import { standInHost } from '../host/standInHost.js';
 import { benches, holdChance, type Bench } from './benches.js';
 import { hourly, levels } from './cells.js';
+import { folderBench } from './folderBench.js';
 import { logBenches } from './logBenches.js';
 import { medianRatio } from './medianRatio.js';
 
@@ -80,10 +81,10 @@ function report(rows: number): void {
   }
 }
 
-/** The log benches take a tenth of the rows: a shop's 100,000, a keeper's 10,000. */
+/** The log benches take a tenth of the rows: a shop's 100,000, a keeper's 10,000; the folder holds 200 workbooks. */
 function allBenches(rows: number): Bench[] {
   const host = standInHost();
-  return [...benches(host, rows), ...logBenches(host, Math.ceil(rows / 10))];
+  return [...benches(host, rows), ...logBenches(host, Math.ceil(rows / 10)), folderBench(Math.ceil(rows / 5000))];
 }
 
 const [, , task, rows = '1000000', index = '0'] = process.argv;

@@ -47,6 +47,16 @@ export const keeperLog: SheetPlan = {
     },
     { at: 'G11', cells: [['Every hold in this log']] },
     { at: 'G12', cells: [[`=QT.HOLDS(${log},H2)`]] },
+    { at: 'G20', cells: [['The card of this tank, for the plot and the audit']] },
+    {
+      at: 'G21',
+      cells: [
+        ['Volume', '168 L', 'net, with sump and pipes'],
+        ['Form', 'chelated', 'sulfate, amine or chelated'],
+        ['Strength', '4 mg/mL', 'of the solution, from its label: see QT.STRENGTH'],
+        ['Days', 30, 'unbroken, as wanted'],
+      ],
+    },
   ],
   looks: [
     { range: 'A1:E1', look: 'heading' },
@@ -69,6 +79,10 @@ export const keeperLog: SheetPlan = {
     { range: 'I12', look: 'numberHeading' },
     { range: 'L12', look: 'numberHeading' },
     { range: 'G13:L18', look: 'spill' },
+    { range: 'G20:L20', look: 'section' },
+    { range: 'G21:G24', look: 'label' },
+    { range: 'H21:H24', look: 'inputText' },
+    { range: 'I21:I24', look: 'note' },
   ],
   formats: [
     { range: `A2:A${lastRow}`, format: 'yyyy-mm-dd hh:mm' },

@@ -3,6 +3,7 @@ import { FileProblem } from '../zip/fileProblem.js';
 import type { FoundCard } from './foundCard.js';
 import type { FoundLog } from './foundLog.js';
 import { rangeText } from './rangeText.js';
+import { sheetStem } from './sheetStem.js';
 
 export interface CardChoice {
   readonly log: FoundLog;
@@ -42,6 +43,7 @@ function choicesOf({ log, logs, cards, system, areAsked }: CardChoice): FoundCar
     ...(areAsked && cards.length === 1 ? [cards.filter((card) => isLone || card.system === null)] : []),
     fitting.filter((card) => here(card) && card.names === null),
     ...(system === null ? [fitting.filter(here), named(log.sheet)] : []),
+    fitting.filter((card) => card.names === null && sheetStem(card.sheet) === sheetStem(log.sheet)),
     loose,
   ];
 }

@@ -12,10 +12,16 @@ import { sheetLogs } from './sheetLogs.js';
  */
 export function logsIn(book: Book, sheet?: string, cards: readonly FoundCard[] = cardsIn(book)): FoundLog[] {
   const inSheets = (sheets: readonly BookSheet[]): FoundLog[] =>
-    sheets.flatMap((each) => sheetLogs({ book, sheet: each, cards: cardRanges(cards, each.name) }));
+    withRows(sheets.flatMap((each) => sheetLogs({ book, sheet: each, cards: cardRanges(cards, each.name) })));
   if (sheet !== undefined) return inSheets(book.sheets.filter(({ name }) => isSameName(name, sheet)));
   const found = inSheets(book.sheets.filter(({ hidden }) => !hidden));
   return found.length > 0 ? found : inSheets(book.sheets.filter(({ hidden }) => hidden));
+}
+
+/** Words that look like headings, with nothing below, are a log only where there is no other: one that is still empty. */
+function withRows(logs: FoundLog[]): FoundLog[] {
+  const begun = logs.filter(({ range }) => range.lastRow > range.firstRow);
+  return begun.length > 0 ? begun : logs;
 }
 
 function cardRanges(cards: readonly FoundCard[], sheet: string): CellRange[] {

@@ -63,6 +63,11 @@ describe('auditBook', () => {
     ]);
   });
 
+  it('takes the card of the sheet that is about the same thing', () => {
+    const book = bookOf({ 'Past log': logRows(3), 'Past card': systemCard('Tank 1'), Log: logRows(3), Card: cardRows });
+    expect(places(book)).toEqual(["Past log Tank 1 'Past card'!A1:B5", 'Log - Card!A1:B4']);
+  });
+
   it("takes the card that names the log's one system", () => {
     const log = sharedRows(['B1'], 3);
     expect(places(bookOf({ Log: log, Cards: [...systemCard('A1'), [], ...systemCard('b1')] }))).toEqual([

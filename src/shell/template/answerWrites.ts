@@ -1,0 +1,16 @@
+import { addressOf } from '../address/addressOf.js';
+import type { CellWrite } from '../patch/cellWrite.js';
+import type { CellAnswer } from '../recalc/cellAnswer.js';
+import { formulaAsStored } from '../sheetFormula/formulaAsStored.js';
+
+/** The answers of a new workbook as they go into its file: arrays with the cells they fill, the others where they stand. */
+export function answerWrites(answers: readonly CellAnswer[]): CellWrite[] {
+  return answers.map((answer) => {
+    const { sheet, row, column, value, formula, fills } = answer;
+    if (answer.isKept === true || (formula !== '' && answer.reason !== undefined)) {
+      throw new Error(`${sheet}!${addressOf(row, column)} has no answer: ${answer.reason ?? 'it was not worked out'}`);
+    }
+    const place = { sheet, row, column, value };
+    return fills === undefined ? place : { ...place, formula: formulaAsStored(formula), fills, dynamic: true };
+  });
+}

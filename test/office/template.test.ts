@@ -1,0 +1,127 @@
+import { nodeBundle } from '../../src/shell/files/nodeBundle.js';
+import { isCellError } from '../../src/shell/host/cellValue.js';
+import { patchXlsx } from '../../src/shell/patch/patchXlsx.js';
+import { recalculated } from '../../src/shell/recalc/recalculated.js';
+import { sameCell } from '../../src/shell/recalc/sameCell.js';
+import { callsOurs } from '../../src/shell/sheetFormula/callsOurs.js';
+import { templateBytes, templatePlans, type TemplateKind } from '../../src/shell/template/templateBytes.js';
+import type { Book, BookCell } from '../../src/shell/workbook/book.js';
+import { readBook } from '../../src/shell/workbook/readBook.js';
+import { converted, whereOffice } from './whereOffice.js';
+
+jest.setTimeout(180_000);
+
+const bundle = nodeBundle('dist').functions;
+const now = 46_120.25;
+const kinds = [
+  ['tank', 12],
+  ['shop', 12],
+] as const;
+const made = new Map<TemplateKind, Uint8Array>();
+
+const bytesOf = (kind: TemplateKind): Uint8Array => made.get(kind) ?? new Uint8Array();
+const bookOf = (bytes: Uint8Array): Book => readBook(bytes, 'book.xlsx');
+
+interface Held extends BookCell {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+const cellsOf = (book: Book): Held[] =>
+  book.sheets.flatMap(({ name, rows }) =>
+    rows.flatMap((cells, row) =>
+      (cells ?? []).flatMap((cell, column) => (cell === undefined ? [] : [{ ...cell, sheet: name, row, column }])),
+    ),
+  );
+
+/**
+ * The workbook with the answers of its arrays as plain values. LibreOffice computes every array anew when it opens a file
+ * and knows none of our functions: only so can what it makes of the pages be looked at.
+ */
+const withPlainAnswers = (bytes: Uint8Array): Uint8Array =>
+  patchXlsx(
+    bytes,
+    cellsOf(bookOf(bytes))
+      .filter(({ fills }) => fills !== undefined)
+      .map(({ sheet, row, column, value }) => ({ sheet, row, column, value, formula: null })),
+  );
+
+const pagesOf = (pdf: Uint8Array): number =>
+  Buffer.from(pdf)
+    .toString('latin1')
+    .match(/\/Type\s*\/Page(?![a-z])/gi)?.length ?? 0;
+
+/** The words that LibreOffice shows, all sheets one after the other. */
+const shownBy = (bytes: Uint8Array): string =>
+  Buffer.from(converted(bytes, { from: 'xlsx', to: 'html' }))
+    .toString('utf8')
+    .replace(/<style[\s\S]*?<\/style>/gi, ' ')
+    .replace(/<[^>]+>/g, ' ')
+    .replace(/&nbsp;/g, ' ')
+    .replace(/&quot;/g, '"')
+    .replace(/\s+/g, ' ');
+
+whereOffice('the templates in LibreOffice', () => {
+  beforeAll(async () => {
+    for (const [kind] of kinds) made.set(kind, await templateBytes(kind, { bundle, now }));
+  });
+
+  it.each(kinds)('%s: prints on %i pages, as made and with plain answers', (kind, pages) => {
+    expect(pagesOf(converted(bytesOf(kind), { from: 'xlsx', to: 'pdf' }))).toBe(pages);
+    expect(pagesOf(converted(withPlainAnswers(bytesOf(kind)), { from: 'xlsx', to: 'pdf' }))).toBe(pages);
+  });
+
+  it.each(kinds)('%s: shows every sheet and no error, dates as dates', (kind) => {
+    const shown = shownBy(withPlainAnswers(bytesOf(kind)));
+    for (const { name } of templatePlans[kind].sheets) expect(shown).toContain(name);
+    expect(shown.match(/#NAME\?|Err:\d+|#REF!|#DIV\/0!|#{3,}/g) ?? []).toEqual([]);
+    const [verdict, moment] =
+      kind === 'tank' ? ['Held 8.5 of 30 days', '2026-03-23 08:00'] : ['change water 34.7 L', '2026-05-18 08:50'];
+    expect(shown).toContain(verdict);
+    expect(shown).toContain(moment);
+    expect(shown).not.toMatch(/\b46\d{3}\.\d+/);
+  });
+
+  it.each(kinds)('%s: what it saves keeps tables, names, values, rules for input and charts', (kind) => {
+    const before = bookOf(bytesOf(kind));
+    const saved = converted(bytesOf(kind), { from: 'xlsx', to: 'xlsx' });
+    const after = bookOf(saved);
+    expect(after.sheets.map(({ name }) => name)).toEqual(before.sheets.map(({ name }) => name));
+    expect(after.tables.map(({ name, range }) => [name, range]).sort()).toEqual(
+      before.tables.map(({ name, range }) => [name, range]).sort(),
+    );
+    for (const { name } of templatePlans[kind].names) expect(after.names.map((one) => one.name)).toContain(name);
+    const typed = cellsOf(before).filter(
+      ({ sheet, formula, value }) => sheet === 'Log' && formula === undefined && value !== null,
+    );
+    expect(typed.length).toBeGreaterThan(100);
+    for (const { sheet, row, column, value } of typed) {
+      const held = after.sheets.find(({ name }) => name === sheet)?.rows[row]?.[column]?.value ?? null;
+      expect([row, column, sameCell(held, value)]).toEqual([row, column, true]);
+    }
+    const text = Buffer.from(saved).toString('latin1');
+    const charts = templatePlans[kind].sheets.flatMap((sheet) => sheet.charts ?? []).length;
+    expect(new Set(text.match(/xl\/charts\/chart\d+\.xml/g) ?? []).size).toBe(charts);
+  });
+
+  it.each(kinds)(
+    '%s: what it saves without our functions has all answers again after a recalculation',
+    async (kind) => {
+      const saved = converted(bytesOf(kind), { from: 'xlsx', to: 'xlsx' });
+      const lost = cellsOf(bookOf(saved)).filter(
+        ({ formula, value }) => formula !== undefined && callsOurs(formula) && isCellError(value),
+      );
+      expect(lost.length).toBeGreaterThan(0);
+      const { bytes } = await recalculated(saved, `${kind}.xlsx`, bundle, { now });
+      const again = bookOf(bytes);
+      const answered = cellsOf(bookOf(bytesOf(kind))).filter(
+        ({ formula }) => formula !== undefined && callsOurs(formula),
+      );
+      for (const { sheet, row, column, value } of answered) {
+        const held = again.sheets.find(({ name }) => name === sheet)?.rows[row]?.[column]?.value ?? null;
+        expect([sheet, row, column, sameCell(held, value)]).toEqual([sheet, row, column, true]);
+      }
+    },
+  );
+});

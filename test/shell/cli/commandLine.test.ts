@@ -1,0 +1,229 @@
+import { spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import ExcelJS from 'exceljs';
+
+const program = resolve('dist/lazaret.js');
+let folder: string;
+beforeEach(() => (folder = mkdtempSync(join(tmpdir(), 'lazaret-cli-'))));
+afterEach(() => rmSync(folder, { recursive: true, force: true }));
+
+function lazaret(...args: readonly string[]): { code: number | null; out: string; err: string } {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...args], { encoding: 'utf8', cwd: folder });
+  return { code: status, out: stdout, err: stderr };
+}
+
+const hash = (file: string) => createHash('sha256').update(readFileSync(file)).digest('hex');
+
+/** A keeper's workbook: a log with a dip in it, a card, and formulas of ours with values of long ago. */
+async function workbook(
+  name: string,
+  readings: readonly (number | string)[] = [2.1, 2.2, 1.8, 2.0, 2.1],
+): Promise<string> {
+  const book = new ExcelJS.Workbook();
+  const log = book.addWorksheet('Log');
+  log.addRow(['Date', 'Copper mg/L', 'Notes']);
+  readings.forEach((reading, day) => log.addRow([new Date(Date.UTC(2026, 2, 1 + day, 8)), reading, '']));
+  log.getColumn(1).numFmt = 'yyyy-mm-dd hh:mm';
+  const card = book.addWorksheet('Card');
+  card.addRows([
+    ['Volume', 200],
+    ['Form', 'chelated'],
+    ['Strength', '10 mg/mL'],
+    ['Days', 14],
+  ]);
+  const answers = book.addWorksheet('Answers');
+  answers.getCell('A1').value = {
+    formula: `_xldudf_QT_HOLDDAYS(Log!A2:A${readings.length + 1},Log!B2:B${readings.length + 1},"chelated")`,
+    result: 99,
+  };
+  answers.getCell('A2').value = { formula: 'A1*2', result: 198 };
+  answers.getCell('A3').value = { formula: 'QT.BAND("chelated")', result: 1.95 };
+  const path = join(folder, name);
+  await book.xlsx.writeFile(path);
+  return path;
+}
+
+describe('lazaret calc', () => {
+  it('prints one answer, and a table with a tab between cells', () => {
+    expect(lazaret('calc', '=QT.HOLDDAYS({46082;46083;46084},{2.1;2.2;2.15},"chelated")')).toEqual({
+      code: 0,
+      out: '2\n',
+      err: '',
+    });
+    expect(lazaret('calc', 'QT.BAND("chelated")').out).toBe('1.95\t2.55\n');
+    expect(lazaret('calc', '=QT.THIN(10,1,500)').out).toBe('Stock mL\tWater mL\n50\t450\n');
+  });
+
+  it('computes with the answer, as a cell would', () => {
+    expect(lazaret('calc', '=IF(QT.RISE(200,10,4)>0.1,"much",ROUND(1.25,1))').out).toBe('much\n');
+  });
+
+  it('prints JSON where asked', () => {
+    expect(JSON.parse(lazaret('calc', '--json', '=QT.THIN(10,1,500)').out)).toEqual([
+      ['Stock mL', 'Water mL'],
+      [50, 450],
+    ]);
+  });
+
+  it('says on the error stream why there is no answer, and ends with 2', () => {
+    const { code, out, err } = lazaret('calc', '=QT.DOSE(168,2.5,2.25,4,"chelated")');
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toMatch(/#VALUE! wanted 2\.25 is below the level 2\.5; lowering takes a water change/);
+    expect(lazaret('calc', '=QT.HOLDDAYS({46082},{""},"chelated")').err).toMatch(/#N\/A /);
+    expect(lazaret('calc', '=QT.NOSUCH(1)').code).toBe(2);
+    expect(lazaret('calc', '=QT.DOSE(168,').code).toBe(2);
+    expect(lazaret('calc', '=QT.RISE(A1,10,4)').err).toMatch(/there is no sheet/);
+  });
+});
+
+describe('lazaret', () => {
+  it('shows its use with the cautions, and refuses what it does not know', () => {
+    const { code, out } = lazaret('--help');
+    expect(code).toBe(0);
+    expect(out).toMatch(/Copper is a poison/);
+    for (const command of ['calc', 'recalc', 'audit', 'template', 'functions']) expect(out).toContain(command);
+    expect(lazaret().code).toBe(2);
+    expect(lazaret('cure').code).toBe(2);
+    expect(lazaret('calc').err).toMatch(/missing required argument 'formula'/);
+    expect(lazaret('recalc', 'a.xlsx').code).toBe(2);
+    expect(lazaret('audit', 'a.xlsx', '--as-of', 'yesterday').err).toMatch(/--as-of is "yesterday"; write a date/);
+  });
+});
+
+describe('lazaret functions', () => {
+  it('lists every function with its arguments and an example', () => {
+    const { code, out } = lazaret('functions');
+    expect(code).toBe(0);
+    const { functions } = JSON.parse(readFileSync(resolve('dist/functions.json'), 'utf8'));
+    for (const { id } of functions) expect(out).toContain(`QT.${id}(`);
+    expect(lazaret('functions', 'holddays').out).toMatch(/^THE HOLD\n\nQT\.HOLDDAYS\(when, copper, band, \[asOf\]/);
+    expect(lazaret('functions', 'QT.NONE')).toMatchObject({ code: 2, out: '' });
+  });
+});
+
+describe('lazaret recalc', () => {
+  it('writes a copy with fresh values, says what changed, and leaves the file that was read alone', async () => {
+    const input = await workbook('tank.xlsx');
+    const before = hash(input);
+    const { code, out } = lazaret('recalc', 'tank.xlsx', '--out', 'fresh.xlsx');
+    expect(code).toBe(0);
+    expect(out).toMatch(/Answers!A1: 99 -> 1 /);
+    expect(out).toMatch(/2 formulas of ours, 1 cell changed/);
+    expect(hash(input)).toBe(before);
+    const book = new ExcelJS.Workbook();
+    await book.xlsx.readFile(join(folder, 'fresh.xlsx'));
+    const cell = (address: string) => book.getWorksheet('Answers')?.getCell(address).value;
+    expect(cell('A1')).toMatchObject({ formula: '_xldudf_QT_HOLDDAYS(Log!A2:A6,Log!B2:B6,"chelated")', result: 1 });
+    expect(cell('A2')).toEqual({ formula: 'A1*2', result: 198 });
+    expect(readdirSync(folder).sort()).toEqual(['fresh.xlsx', 'tank.xlsx']);
+  });
+
+  it('never writes over its input, nor over another file unless told so', async () => {
+    const input = await workbook('tank.xlsx');
+    const before = hash(input);
+    expect(lazaret('recalc', 'tank.xlsx', '--out', 'tank.xlsx').code).toBe(2);
+    expect(
+      lazaret('recalc', 'tank.xlsx', '--out', './../' + folder.split('/').at(-1) + '/tank.xlsx', '--replace').code,
+    ).toBe(2);
+    expect(hash(input)).toBe(before);
+    writeFileSync(join(folder, 'other.xlsx'), 'mine');
+    expect(lazaret('recalc', 'tank.xlsx', '--out', 'other.xlsx').err).toMatch(/is there already/);
+    expect(readFileSync(join(folder, 'other.xlsx'), 'utf8')).toBe('mine');
+    expect(lazaret('recalc', 'tank.xlsx', '--out', 'other.xlsx', '--replace').code).toBe(0);
+  });
+
+  it('takes a folder to a folder', async () => {
+    mkdirSync(join(folder, 'in'));
+    await workbook('in/a.xlsx');
+    await workbook('in/b.xlsx');
+    expect(lazaret('recalc', 'in', '--out', 'out').code).toBe(0);
+    expect(readdirSync(join(folder, 'out'))).toEqual(['a.xlsx', 'b.xlsx']);
+  });
+});
+
+describe('lazaret audit', () => {
+  it('finds log and card, tells the verdict, and ends with 0 where there is no danger', async () => {
+    await workbook(
+      'tank.xlsx',
+      Array.from({ length: 20 }, () => 2.25),
+    );
+    const { code, out } = lazaret('audit', 'tank.xlsx');
+    expect(out).toMatch(/^tank\.xlsx, Log!A1:C21 · card Card!A1:B4\n {2}verdict/);
+    expect(code).toBe(0);
+  });
+
+  it('ends with 1 where there is danger, and names the row of the sheet', async () => {
+    await workbook('tank.xlsx', [2.25, 2.25, 1.2, 2.25]);
+    const { code, out } = lazaret('audit', 'tank.xlsx');
+    expect(code).toBe(1);
+    expect(out).toMatch(/danger +row 4, 2026-03-03 08:00: /);
+  });
+
+  it('gives JSON with the same findings', async () => {
+    await workbook('tank.xlsx', [2.25, 2.25, 1.2, 2.25]);
+    const { code, out } = lazaret('audit', 'tank.xlsx', '--json');
+    expect(code).toBe(1);
+    const { audits } = JSON.parse(out);
+    expect(audits).toHaveLength(1);
+    expect(audits[0]).toMatchObject({ file: 'tank.xlsx', sheet: 'Log', range: 'A1:C5', system: null });
+    expect(audits[0].findings[0].severity).toBe('verdict');
+    expect(audits[0].findings).toContainEqual(expect.objectContaining({ severity: 'danger', row: 4 }));
+    expect(audits[0].holds[0]).toMatchObject({ from: '2026-03-01 08:00', endedBy: 'below', row: 4 });
+  });
+
+  it('writes a report of its own, and does not name another file twice', async () => {
+    await workbook('tank.xlsx');
+    expect(lazaret('audit', 'tank.xlsx', '--html', 'report.html').code).toBe(1);
+    expect(readFileSync(join(folder, 'report.html'), 'utf8')).toMatch(/^<!doctype html>/i);
+    expect(lazaret('audit', 'tank.xlsx', '--html', 'tank.xlsx').code).toBe(2);
+  });
+
+  it('goes on past a file that cannot be read, names it, and ends with 2', async () => {
+    await workbook(
+      'a.xlsx',
+      Array.from({ length: 20 }, () => 2.25),
+    );
+    writeFileSync(join(folder, 'b.xlsx'), 'no workbook');
+    writeFileSync(join(folder, 'c.csv'), 'Date,Copper\n2026-03-01,2.1\n');
+    const { code, out, err } = lazaret('audit', '.');
+    expect(code).toBe(2);
+    expect(out).toMatch(/a\.xlsx, Log!A1:C21/);
+    expect(err).toMatch(/b\.xlsx: /);
+    expect(err).toMatch(/c\.csv: .*card/);
+  });
+
+  it('reads a csv with its card above the log and says how it was read', () => {
+    const rows = Array.from({ length: 16 }, (_, day) => `${String(day + 1).padStart(2, '0')}.03.2026 08:00;2,2`);
+    writeFileSync(
+      join(folder, 'log.csv'),
+      `Volume;200\nForm;chelated\n\nDatum;Kupfer\n`.replace('Datum;Kupfer', 'Date;Copper') + rows.join('\n'),
+    );
+    const { code, out, err } = lazaret('audit', 'log.csv');
+    expect(code).toBe(0);
+    expect(out).toMatch(/verdict/);
+    expect(err).toMatch(/semicolon/);
+    expect(err).toMatch(/decimal comma|comma as/i);
+    expect(err).toMatch(/day first|day before month/i);
+  });
+});
+
+describe('lazaret template', () => {
+  it.each(['tank', 'shop'])('writes a workbook of kind %s that audits and needs no recalculation', (kind) => {
+    expect(lazaret('template', kind, '--out', 'new.xlsx').code).toBe(0);
+    expect(lazaret('audit', 'new.xlsx').code).not.toBe(2);
+    const { code, out } = lazaret('recalc', 'new.xlsx', '--out', 'same.xlsx');
+    expect(code).toBe(0);
+    expect(out).toMatch(/nothing changed/);
+    expect(hash(join(folder, 'same.xlsx'))).toBe(hash(join(folder, 'new.xlsx')));
+  });
+
+  it('refuses a kind it does not know, a file that is there, another ending', () => {
+    expect(lazaret('template', 'pond', '--out', 'a.xlsx').err).toMatch(/no template "pond"; write tank/);
+    writeFileSync(join(folder, 'a.xlsx'), 'mine');
+    expect(lazaret('template', 'tank', '--out', 'a.xlsx').code).toBe(2);
+    expect(lazaret('template', 'tank', '--out', 'a.ods').code).toBe(2);
+  });
+});
