@@ -53,6 +53,7 @@ const bench = {
   name: 'bench',
   target: 'node',
   entry: { bench: './test/bench/run.ts' },
+  externals: { 'playwright-core': 'commonjs playwright-core', exceljs: 'commonjs exceljs' },
   optimization: { minimize: false },
 };
 

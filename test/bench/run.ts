@@ -6,12 +6,14 @@ import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { gzipSync } from 'node:zlib';
+import { chromium } from '../browser/whereChromium.js';
 import { standInHost } from '../host/standInHost.js';
 import { benches, holdChance, type Bench } from './benches.js';
 import { hourly, levels } from './cells.js';
 import { folderBench } from './folderBench.js';
 import { logBenches } from './logBenches.js';
 import { medianRatio } from './medianRatio.js';
+import { pageBench, type PageTimes } from './pageBench.js';
 
 const runs = 9;
 
@@ -63,6 +65,18 @@ function chanceLine(): Line {
   return { what: 'HOLDCHANCE, 200 readings', measured, ratio: milliseconds / 50, limit: 1 };
 }
 
+/** The first plot of 20,000 rows after their load, against the load itself; and it is there within two seconds. */
+function pageLine(rows: number): Line {
+  const { load, plot } = apart<PageTimes>('page', rows);
+  const measured = `${plot.toFixed(0)} ms (of 2000) against ${load.toFixed(0)} ms`;
+  return {
+    what: `page, first plot of ${rows} rows`,
+    measured,
+    ratio: plot > 2000 ? Infinity : plot / load,
+    limit: 1,
+  };
+}
+
 function sizeLine(): Line {
   const size = gzipSync(readFileSync(resolve('dist/functions.js')), { level: 9 }).length;
   return { what: 'bundle', measured: `${size} bytes gzipped`, ratio: size / 120_000, limit: 1 };
@@ -71,7 +85,9 @@ function sizeLine(): Line {
 function report(rows: number): void {
   process.stdout.write(`${rows} rows; Node ${process.version}; median of ${runs} runs or more after a warm-up\n`);
   const measures = allBenches(rows).map((_, i) => () => apart<Line>('bench', rows, i));
-  for (const measure of [...measures, () => memoryLine(rows), chanceLine, sizeLine]) {
+  const inPage = chromium === undefined ? [] : [() => pageLine(Math.ceil(rows / 50))];
+  if (chromium === undefined) process.stdout.write('the page is not measured: no Chromium on this machine\n');
+  for (const measure of [...measures, () => memoryLine(rows), chanceLine, ...inPage, sizeLine]) {
     const { what, measured, ratio, limit } = measure();
     const past = ratio <= limit ? '' : '  PAST THE LIMIT';
     process.stdout.write(
@@ -88,7 +104,8 @@ function allBenches(rows: number): Bench[] {
 }
 
 const [, , task, rows = '1000000', index = '0'] = process.argv;
-if (task === 'memory') process.stdout.write(JSON.stringify(growth(Number(rows))));
+if (task === 'page') void pageBench(Number(rows)).then((times) => process.stdout.write(JSON.stringify(times)));
+else if (task === 'memory') process.stdout.write(JSON.stringify(growth(Number(rows))));
 else if (task === 'bench') {
   const bench = allBenches(Number(rows))[Number(index)];
   if (bench === undefined) throw new Error(`no bench ${index}`);
