@@ -55,7 +55,7 @@ export async function cutOff(page: Page, sheets: readonly string[]): Promise<str
         const height = sum(row, merge?.endRow ?? row, (at) => sheet.getRowHeight(at));
         if (style.tb === wrap) return Math.ceil(needed / (width - padding)) * points * 1.5 + 6 > height;
         if (needed <= width - padding) return false;
-        if (merge !== undefined || style.tb === clip || style.ht === right || needed <= width) return true;
+        if (merge !== undefined || style.tb === clip || style.ht === right) return true;
         let free = width;
         for (let next = column + 1; next < columns && (shown[row]?.[next] ?? '') === ''; next++)
           free += sheet.getColumnWidth(next);

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { Workbook } from 'exceljs';
 import type { Browser, Page } from 'playwright-core';
 import type { CellValue } from '../../src/shell/host/cellValue.js';
@@ -197,19 +198,61 @@ whereChromium('a file in the embedded sheet', () => {
     expect(await page.isHidden('#csv-choice')).toBe(true);
   });
 
-  it('made from the demo holds its values and formulas, and is read again', async () => {
+  it('made from the demo is the file built with the page, and is read again', async () => {
+    const built = new Uint8Array(readFileSync('dist/templates/demo.xlsx'));
     const second = await openPage(browser, server.address);
     const copy = await savedFile(second.page);
     expect(copy.name).toBe('demo copy.xlsx');
+    expect(await fileLine(second.page)).toMatch(
+      /^demo copy\.xlsx is in your downloads\. No cell differs from the demo/,
+    );
+    expect(Buffer.compare(copy.bytes, built)).toBe(0);
     const book = readBook(copy.bytes, copy.name);
     expect(bookCell(book, 'Log', 'H4')).toMatchObject({ value: 20.5, dynamic: true });
-    expect(bookCell(book, 'Log', 'H4')?.formula).toMatch(/^_xldudf_QT_HOLDDAYS\(/);
-    expect(bookCell(book, 'Log', 'A2')?.format).toBe('yyyy-mm-dd hh:mm');
+    expect(bookCell(book, 'Log', 'H9')?.value).toMatchObject({ basicValue: '#VALUE!' });
     expect(JSON.stringify(book.sheets)).not.toMatch(/#SPILL!|#NAME\?/);
     await second.page.close();
     await openFile(page, copy.name, copy.bytes);
     expect((await cell(page, 'Log', 'H4')).shown).toBe('20.50');
     expect((await cell(page, 'Past audit', 'D5')).shown).toMatch(/^not complete/);
+  });
+
+  it('made from the demo has what was changed in it with fresh answers, colours and frozen rows as built', async () => {
+    const built = new Uint8Array(readFileSync('dist/templates/demo.xlsx'));
+    const second = await openPage(browser, server.address);
+    await openTab(second.page, 'Log');
+    await typeInto(second.page, 'B40', '1.7');
+    await waitForCell(second.page, 'Log', 'H4', '6.00');
+    await typeInto(second.page, 'J6', 'mine');
+    const copy = await savedFile(second.page);
+    expect(await fileLine(second.page)).toMatch(/\d+ cells differ from the demo as it was made/);
+    expect(changedParts(built, copy.bytes).every((name) => name.startsWith('xl/worksheets/'))).toBe(true);
+    const [was, is] = [readBook(built, 'was.xlsx'), readBook(copy.bytes, copy.name)];
+    expect([valueIn(is, 'Log', 'B40'), valueIn(is, 'Log', 'J6')]).toEqual([1.7, 'mine']);
+    expect(bookCell(is, 'Log', 'H4')).toMatchObject({ ...bookCell(was, 'Log', 'H4'), value: expect.closeTo(6, 9) });
+    expect(is.sheets.find(({ name }) => name === 'Shop log')).toEqual(
+      was.sheets.find(({ name }) => name === 'Shop log'),
+    );
+    const other = new Workbook();
+    await other.xlsx.load(copy.bytes.buffer as ArrayBuffer);
+    const log = other.getWorksheet('Log');
+    expect(log?.getCell('A1').fill).toMatchObject({ fgColor: { argb: 'FF37677A' } });
+    expect(log?.views[0]).toMatchObject({ state: 'frozen', ySplit: 1 });
+    await second.page.close();
+  });
+
+  it('made from the demo is refused in one sentence where its file is not beside the page', async () => {
+    const second = await openPage(browser, server.address);
+    await second.page.route('**/templates/demo.xlsx', (route) => route.fulfill({ status: 404, body: 'no' }));
+    let downloads = 0;
+    second.page.on('download', () => (downloads += 1));
+    await second.page.click('#save-button');
+    await second.page.waitForFunction(() => document.getElementById('file-line')?.dataset['kind'] === 'refusal');
+    expect(await fileLine(second.page)).toMatch(
+      /^demo\.xlsx: it is not beside this page, so no copy was made; [^.]+\.$/,
+    );
+    expect(downloads).toBe(0);
+    await second.page.close();
   });
 
   it('asked nothing of any other machine, and had nothing to complain about', () => {

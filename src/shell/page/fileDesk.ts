@@ -3,12 +3,13 @@ import { readCsv } from '../csv/readCsv.js';
 import type { Book } from '../workbook/book.js';
 import { readBook } from '../workbook/readBook.js';
 import { csvChoice } from './csvChoice.js';
+import { demoCopy } from './demoCopy.js';
 import { download } from './download.js';
 import { fileSentence } from './fileSentence.js';
-import { gridSheets } from './gridSheets.js';
+import { gridSheets, type GridSheet } from './gridSheets.js';
 import type { OpenedSheet } from './openSheet.js';
 import { refusalSentence } from './refusalSentence.js';
-import { savedCopy } from './savedCopy.js';
+import { savedCopy, type SavedCopy } from './savedCopy.js';
 import { showBook } from './showBook.js';
 import type { ShownFile } from './shownFile.js';
 import { showText } from './showText.js';
@@ -53,9 +54,9 @@ export class FileDesk {
     delete document.body.dataset['busy'];
   }
 
-  save(): void {
+  async save(): Promise<void> {
     try {
-      const { bytes, name, type, remark } = savedCopy(this.current, gridSheets(this.sheet));
+      const { bytes, name, type, remark } = await copyOf(this.current, gridSheets(this.sheet));
       download(bytes, name, type);
       this.edits.saved();
       showText('file-line', `${name} is in your downloads. ${remark}`);
@@ -77,9 +78,14 @@ export class FileDesk {
   }
 }
 
+async function copyOf(shown: ShownFile, sheets: readonly GridSheet[]): Promise<SavedCopy> {
+  const { opened } = shown;
+  return opened === undefined ? demoCopy(shown, sheets) : savedCopy({ ...shown, opened }, sheets);
+}
+
 /** Only of a table of plain text can it be said how it is written. */
 function bookOf({ bytes, name }: FileBytes, options: CsvOptions): Book {
-  return Object.keys(options).length > 0 ? readCsv(bytes, name, options) : readBook(bytes, name);
+  return Object.keys(options).length > 0 ? readCsv(bytes, name, options) : readBook(bytes, name, { looks: true });
 }
 
 /** Resolves when what was written is on the screen. */

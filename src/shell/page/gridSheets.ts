@@ -85,7 +85,9 @@ function rowsOf(workbook: Workbook, worksheet: Worksheet, formulas: FormulaDataM
   });
   eachSpilled(formulas.getArrayFormulaCellData()[unit]?.[sheet], (row, column, cell) => {
     if (rows[row]?.[column] !== undefined) return;
-    const format = formatOf(cell);
+    const own = worksheet.getCellMatrix().getValue(row, column);
+    // A format of the cell itself goes before that of the answer, as it does on the screen.
+    const format = (own ? formatOf(own) : undefined) ?? formatOf(cell);
     put(row, column, { value: cellValue(cell), isSpilled: true, ...(format === undefined ? {} : { format }) });
   });
   return rows;

@@ -8,6 +8,7 @@ import { functionDescriptions } from './functionDescriptions.js';
 import type { BundledFunction } from '../host/bundledFunction.js';
 import type { Refusals } from '../grid/refusals.js';
 import { mendBrackets } from './mendBrackets.js';
+import { mendOverflow } from './mendOverflow.js';
 import { showTimesInTables } from './showTimesInTables.js';
 
 export interface SheetParts {
@@ -25,6 +26,7 @@ export interface OpenedSheet {
 
 /** Puts the sheet component with our functions and a workbook into the page. */
 export function openSheet({ container, bundle, refusals, workbook }: SheetParts): OpenedSheet {
+  mendOverflow();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: englishTexts },

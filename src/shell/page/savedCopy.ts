@@ -13,6 +13,9 @@ import { newWorkbook } from './newWorkbook.js';
 import { sheetId } from './sheetId.js';
 import type { ShownFile } from './shownFile.js';
 
+/** What the grid shows, with its file. */
+export type OpenedFile = ShownFile & Required<Pick<ShownFile, 'opened'>>;
+
 export interface SavedCopy {
   readonly bytes: Uint8Array;
   readonly name: string;
@@ -26,10 +29,16 @@ const movedRemark =
 const xlsxType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 const odsType = 'application/vnd.oasis.opendocument.spreadsheet';
 
-/** What stands in the grid as a file: the opened one with what was changed in it, or a new one. */
-export function savedCopy(shown: ShownFile, sheets: readonly GridSheet[]): SavedCopy {
-  if (shown.opened === undefined)
-    return newCopy(shown.name, sheets, 'It holds values, formulas, number formats and widths, not the colours.');
+/**
+ * What stands in the grid as a file: the one it came from with what was changed in it, or a new one.
+ *
+ * @param origin where the grid came from, in words
+ */
+export function savedCopy(
+  shown: OpenedFile,
+  sheets: readonly GridSheet[],
+  origin = 'the file that was opened',
+): SavedCopy {
   const { bytes, book } = shown.opened;
   if (book.kind === 'csv') return csvCopy(shown.name, sheets);
   if (!hasSameSheets(book, sheets))
@@ -44,12 +53,13 @@ export function savedCopy(shown: ShownFile, sheets: readonly GridSheet[]): Saved
   });
   const patched =
     book.kind === 'ods' ? patchOds(bytes, writes) : grownTables(patchXlsx(bytes, writes), book.tables, shown.tables);
-  const cells = writes.length === 1 ? '1 cell differs' : `${writes.length} cells differ`;
+  const count = writes.length === 0 ? 'No' : String(writes.length);
+  const cells = writes.length < 2 ? `${count} cell differs` : `${count} cells differ`;
   return {
     bytes: patched,
     name: copyName(shown.name),
     type: book.kind === 'ods' ? odsType : xlsxType,
-    remark: `${cells} from the file that was opened; all else in it is as it was.${shown.isMoved ? movedRemark : ''}`,
+    remark: `${cells} from ${origin}; all else in it is as it was.${shown.isMoved ? movedRemark : ''}`,
   };
 }
 

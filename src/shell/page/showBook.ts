@@ -1,6 +1,7 @@
 import type { FoundLog } from '../locate/foundLog.js';
 import type { Book } from '../workbook/book.js';
 import { bookData } from './bookData.js';
+import { fitWrappedRows } from './fitWrappedRows.js';
 import { gridFormulas } from './gridFormulas.js';
 import { logsWithRows } from './logsWithRows.js';
 import { keepStored } from './keepStored.js';
@@ -33,7 +34,11 @@ export async function showBook(sheet: OpenedSheet, { name, bytes, book }: FileRe
   if (before !== undefined) sheet.api.disposeUnit(before);
   sheet.api.createWorkbook(data);
   document.title = `${name} in Lazaret`;
-  if (formulas.size === 0) return shown;
+  if (formulas.size === 0) {
+    // Else the rows are fitted once the formulas are computed.
+    fitWrappedRows(sheet.univer);
+    return shown;
+  }
   await sheet.api.getFormula().onCalculationResultApplied(patience);
   if (keepStored(sheet, book, shown) > 0) await sheet.api.getFormula().onCalculationResultApplied(patience);
   return shown;

@@ -1,5 +1,7 @@
 import type { CellRange } from '../address/cellRange.js';
 import type { CellValue } from '../host/cellValue.js';
+import type { CellLook } from './cellLook.js';
+import type { SheetLayout } from './sheetLayout.js';
 
 /** A file of rows as read, whatever its format: what the command line, the page and the reports work on. */
 export interface Book {
@@ -12,6 +14,8 @@ export interface Book {
   readonly date1904: boolean;
   /** What was found out about the file and not written in it, to be told to its owner. */
   readonly remarks: readonly string[];
+  /** The look of a cell without any style. Looks and layouts are there where they were asked for. */
+  readonly plain?: CellLook;
 }
 
 export interface BookSheet {
@@ -22,6 +26,7 @@ export interface BookSheet {
   readonly merged: readonly CellRange[];
   /** Widths of columns in pixels where the file says them. */
   readonly widths: readonly (number | undefined)[];
+  readonly layout?: SheetLayout;
 }
 
 export interface BookCell {
@@ -35,6 +40,8 @@ export interface BookCell {
   readonly dynamic?: boolean;
   /** The number format, such as `yyyy-mm-dd hh:mm`. */
   readonly format?: string;
+  /** Cells of one look share it; undefined: as `Book.plain`. */
+  readonly look?: CellLook;
 }
 
 export interface DefinedName {

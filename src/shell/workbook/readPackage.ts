@@ -8,11 +8,15 @@ import { relationsOf } from './xlsx/relationsOf.js';
 
 const openSheet = 'application/vnd.oasis.opendocument.spreadsheet';
 
-/** A workbook in a zip archive, told apart by what is in it. */
-export function readPackage(bytes: Uint8Array): Book {
+/**
+ * A workbook in a zip archive, told apart by what is in it.
+ *
+ * @param withLooks whether what its cells look like is read too
+ */
+export function readPackage(bytes: Uint8Array, withLooks = false): Book {
   const parts = packageParts(bytes, zipEntries(bytes));
   const type = new TextDecoder().decode(parts.bytes('mimetype') ?? new Uint8Array()).trim();
-  if (type.startsWith(openSheet)) return readOds(parts);
+  if (type.startsWith(openSheet)) return readOds(parts, withLooks);
   const first = parts.has('_rels/.rels')
     ? relationsOf(parts, '').find((relation) => relation.type === 'officeDocument')?.part
     : undefined;
@@ -21,7 +25,7 @@ export function readPackage(bytes: Uint8Array): Book {
       'The file is a binary workbook (.xlsb); open it in a spreadsheet program and save it as .xlsx.',
     );
   }
-  if (first === undefined ? parts.has('xl/workbook.xml') : !isOtherDocument(first)) return readXlsx(parts);
+  if (first === undefined ? parts.has('xl/workbook.xml') : !isOtherDocument(first)) return readXlsx(parts, withLooks);
   throw new FileProblem(otherArchive(type, parts));
 }
 

@@ -2,6 +2,7 @@ import { FileProblem } from '../zip/fileProblem.js';
 import { addressOf } from '../address/addressOf.js';
 import type { BookCell } from './book.js';
 import { bookLimits } from './bookLimits.js';
+import type { CellLook } from './cellLook.js';
 
 /** How many cells a whole book has so far, shared by its sheets. */
 export interface CellCount {
@@ -15,7 +16,7 @@ const mostBlanks = 2_000_000;
 export class SheetGrid {
   readonly rows: (BookCell | undefined)[][] = [];
   lastColumn = -1;
-  readonly #blanks = new Map<string, BookCell>();
+  readonly #blanks = new Map<CellLook | undefined, Map<string, BookCell>>();
 
   constructor(
     readonly name: string,
@@ -41,12 +42,26 @@ export class SheetGrid {
     return this.count.blank < mostBlanks;
   }
 
-  /** An empty cell that has a number format; where there are millions they are let go, for they hold nothing. */
-  putBlank(row: number, column: number, format: string): void {
+  /** An empty cell that has a number format or a look; where there are millions they are let go, for they hold nothing. */
+  putBlank(
+    row: number,
+    column: number,
+    style: { readonly format: string; readonly look?: CellLook | undefined },
+  ): void {
     if (row >= bookLimits.rows || column >= bookLimits.columns || ++this.count.blank > mostBlanks) return;
-    let blank = this.#blanks.get(format);
-    if (blank === undefined) this.#blanks.set(format, (blank = { value: null, format }));
-    this.#lay(row, column, blank);
+    this.#lay(row, column, this.#blank(style.format, style.look));
+  }
+
+  /** One object for all that are alike. */
+  #blank(format: string, look: CellLook | undefined): BookCell {
+    let byFormat = this.#blanks.get(look);
+    if (byFormat === undefined) this.#blanks.set(look, (byFormat = new Map()));
+    let blank = byFormat.get(format);
+    if (blank === undefined) {
+      blank = { value: null, ...(format === '' ? {} : { format }), ...(look === undefined ? {} : { look }) };
+      byFormat.set(format, blank);
+    }
+    return blank;
   }
 
   #lay(row: number, column: number, cell: BookCell): void {

@@ -1,5 +1,6 @@
 import type { CellRange } from '../../address/cellRange.js';
 import type { BookCell } from '../book.js';
+import type { CellLook } from '../cellLook.js';
 import { from1900 } from '../from1900.js';
 import type { XmlAttributes } from '../xml/readXml.js';
 import { formulaOfOds } from './formulaOfOds.js';
@@ -10,6 +11,7 @@ import { spanAt } from './spanAt.js';
 export interface Around extends Look {
   readonly place: { readonly row: number; readonly column: number };
   readonly date1904: boolean;
+  readonly look?: CellLook | undefined;
 }
 
 /** One cell of an .ods file; undefined for one that holds nothing and looks like nothing. */
@@ -17,12 +19,13 @@ export function odsCell(attributes: XmlAttributes, around: Around): BookCell | u
   const read = odsValue(attributes, around);
   const format = around.format ?? read.format;
   const formula = formulaOfOds(attributes['table:formula'] ?? '');
-  if (read.value === null && formula === '' && format === undefined) return undefined;
+  if (read.value === null && formula === '' && format === undefined && around.look === undefined) return undefined;
   const shifts = around.date1904 && attributes['office:value-type'] !== 'date';
   return {
     value: shifts ? from1900(read.value, format) : read.value,
     ...(formula === '' ? {} : withFormula(formula, spanAt(around.place, attributes, 'matrix'))),
     ...(format === undefined ? {} : { format }),
+    ...(around.look === undefined ? {} : { look: around.look }),
   };
 }
 

@@ -8,6 +8,7 @@ export const odsPrefixes: ReadonlyMap<string, string> = new Map([
   [`${oasis}style:1.0`, 'style'],
   [`${oasis}datastyle:1.0`, 'number'],
   [`${oasis}drawing:1.0`, 'draw'],
+  [`${oasis}xsl-fo-compatible:1.0`, 'fo'],
   [`${oasis}manifest:1.0`, 'manifest'],
   ['urn:org:documentfoundation:names:experimental:calc:xmlns:calcext:1.0', 'calcext'],
 ]);

@@ -4,6 +4,7 @@ import { bookLimits } from '../bookLimits.js';
 import { type CellCount, SheetGrid } from '../sheetGrid.js';
 import type { XmlAttributes } from '../xml/readXml.js';
 import { odsCell } from './odsCell.js';
+import { OdsLayout } from './odsLayout.js';
 import type { OdsStyles } from './odsStyles.js';
 import { spanAt } from './spanAt.js';
 
@@ -22,6 +23,7 @@ export class OdsSheet {
   readonly #widths: (number | undefined)[] = [];
   readonly #columnStyles: (string | undefined)[] = [];
   readonly #hidden: boolean;
+  readonly #layout: OdsLayout | undefined;
   #row = 0;
   #column = 0;
   #rowStyle: string | undefined;
@@ -33,6 +35,7 @@ export class OdsSheet {
     private readonly book: { readonly styles: OdsStyles; readonly count: CellCount; readonly date1904: boolean },
   ) {
     this.#grid = new SheetGrid(attributes['table:name'] ?? '', book.count);
+    this.#layout = book.styles.looks === undefined ? undefined : new OdsLayout(book.styles);
     this.#hidden = book.styles.hidden(attributes['table:style-name']);
   }
 
@@ -44,6 +47,7 @@ export class OdsSheet {
     const width = this.book.styles.width(attributes['table:style-name']);
     const style = attributes['table:default-cell-style-name'];
     const last = Math.min(this.#widths.length + repeats(attributes, 'columns'), bookLimits.columns);
+    this.#layout?.columns(this.#widths.length, last, attributes);
     for (let column = this.#widths.length; column < last; column++) {
       this.#widths.push(width);
       this.#columnStyles.push(style);
@@ -53,6 +57,7 @@ export class OdsSheet {
   beginRow(attributes: XmlAttributes): void {
     this.#rowStyle = attributes['table:default-cell-style-name'];
     this.#repeated = repeats(attributes, 'rows');
+    this.#layout?.rows(this.#row, this.#repeated, attributes);
     this.#column = 0;
     this.#cells = [];
   }
@@ -61,7 +66,7 @@ export class OdsSheet {
     const cells = this.#cells;
     for (let row = this.#row; cells.length > 0 && row < this.#row + this.#repeated; row++) {
       for (const { column, cell } of cells) {
-        if (isBlank(cell)) this.#grid.putBlank(row, column, cell.format ?? '');
+        if (isBlank(cell)) this.#grid.putBlank(row, column, { format: cell.format ?? '', look: cell.look });
         else this.#grid.put(row, column, cell);
       }
     }
@@ -72,12 +77,9 @@ export class OdsSheet {
     const repeated = repeats(attributes, 'columns');
     const style = attributes['table:style-name'] ?? this.#rowStyle ?? this.#columnStyles[this.#column];
     const place = { row: this.#row, column: this.#column };
-    const cell = odsCell(attributes, {
-      shown,
-      place,
-      format: this.book.styles.format(style),
-      date1904: this.book.date1904,
-    });
+    const { styles, date1904 } = this.book;
+    const look = styles.looks?.look(style);
+    const cell = odsCell(attributes, { shown, place, format: styles.format(style), look, date1904 });
     const span = spanAt(place, attributes, 'merged');
     if (span !== undefined && this.#merged.length < bookLimits.listed) this.#merged.push(span);
     const blanks = this.#grid.keepsBlanks && repeated <= farthestBlank && this.#repeated <= farthestBlank;
@@ -91,7 +93,8 @@ export class OdsSheet {
 
   sheet(): BookSheet {
     const widths = this.#widths.slice(0, this.#grid.lastColumn + 1);
-    return { name: this.name, hidden: this.#hidden, rows: this.#grid.rows, merged: this.#merged, widths };
+    const layout = this.#layout === undefined ? {} : { layout: this.#layout.layout() };
+    return { name: this.name, hidden: this.#hidden, rows: this.#grid.rows, merged: this.#merged, widths, ...layout };
   }
 }
 

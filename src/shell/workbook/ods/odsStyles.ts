@@ -1,6 +1,7 @@
 import { bookLimits } from '../bookLimits.js';
 import type { XmlAttributes } from '../xml/readXml.js';
 import { formatPiece } from './formatPiece.js';
+import { OdsLooks } from './odsLooks.js';
 import { pixels } from './pixels.js';
 
 interface Style {
@@ -8,12 +9,21 @@ interface Style {
   readonly parent: string | undefined;
   width?: number;
   hidden?: boolean;
+  row?: OdsRow;
+}
+
+export interface OdsRow {
+  readonly height: number | undefined;
+  /** It does not grow with what is in it. */
+  readonly isFixed: boolean;
 }
 
 const dataStyles = /^number:(?:number|percentage|currency|date|time|boolean|text)-style$/;
 
 /** Styles of an .ods file as they are met: number formats of cells, widths of columns, sheets that are not shown. */
 export class OdsStyles {
+  /** Where looks were asked for. */
+  readonly looks: OdsLooks | undefined;
   readonly #formats = new Map<string, string>();
   readonly #styles = new Map<string, Style>();
   #style: Style | undefined;
@@ -23,13 +33,21 @@ export class OdsStyles {
   #plain = true;
   #literal: string | undefined;
 
+  constructor(withLooks = false) {
+    this.looks = withLooks ? new OdsLooks() : undefined;
+  }
+
   open(element: string, attributes: XmlAttributes): void {
+    this.looks?.open(element, attributes);
     if (element === 'style:style') this.#beginStyle(attributes);
     else if (element === 'style:table-column-properties' && this.#style !== undefined) {
       const width = pixels(attributes['style:column-width']);
       if (width !== undefined) this.#style.width = width;
     } else if (element === 'style:table-properties' && this.#style !== undefined) {
       this.#style.hidden = attributes['table:display'] === 'false';
+    } else if (element === 'style:table-row-properties' && this.#style !== undefined) {
+      const isFixed = attributes['style:use-optimal-row-height'] === 'false';
+      this.#style.row = { height: pixels(attributes['style:row-height']), isFixed };
     } else if (dataStyles.test(element)) {
       [this.#name, this.#code, this.#plain] = [attributes['style:name'] ?? '', '', true];
       this.#elapsed = attributes['number:truncate-on-overflow'] === 'false';
@@ -41,6 +59,7 @@ export class OdsStyles {
   }
 
   close(element: string): void {
+    this.looks?.close(element);
     if (element === 'style:style') this.#style = undefined;
     else if (element === 'number:text' || element === 'number:currency-symbol') {
       if (this.#code !== undefined) this.#code += quoted(this.#literal ?? '');
@@ -60,6 +79,10 @@ export class OdsStyles {
 
   width(style: string | undefined): number | undefined {
     return this.#found(style, (one) => one.width);
+  }
+
+  row(style: string | undefined): OdsRow | undefined {
+    return this.#found(style, (one) => one.row);
   }
 
   hidden(style: string | undefined): boolean {

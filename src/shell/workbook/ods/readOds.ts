@@ -7,9 +7,9 @@ import { odsPrefixes } from './odsPrefixes.js';
 import { OdsStyles } from './odsStyles.js';
 
 /** A workbook of an .ods file. */
-export function readOds(parts: PackageParts): Book {
+export function readOds(parts: PackageParts, withLooks = false): Book {
   refuseEncrypted(parts);
-  const styles = new OdsStyles();
+  const styles = new OdsStyles(withLooks);
   const shared = parts.bytes('styles.xml');
   if (shared !== undefined) {
     readXml(shared, 'styles.xml', {
@@ -33,6 +33,7 @@ export function readOds(parts: PackageParts): Book {
     remarks: reader.date1904
       ? ['The file counts its days from 1904; cells with a date format were read as the days they show.']
       : [],
+    ...(styles.looks === undefined ? {} : { plain: styles.looks.plain }),
   };
 }
 

@@ -1,16 +1,20 @@
 import type { Book } from '../book.js';
 import type { PackageParts } from '../packageParts.js';
 import { cellFormats } from './cellFormats.js';
+import { cellLooks } from './cellLooks.js';
 import { dynamicCells } from './dynamicCells.js';
 import { sharedStrings } from './sharedStrings.js';
-import { type Shared, sheetOfPart } from './sheetOfPart.js';
+import { sheetOfPart } from './sheetOfPart.js';
+import type { SharedParts } from './sharedParts.js';
 import { tablesOfSheet } from './tablesOfSheet.js';
+import { themeColours } from './themeColours.js';
 import { type WorkbookPart, workbookPart } from './workbookPart.js';
 
 /** A workbook of an .xlsx or .xlsm file. */
-export function readXlsx(parts: PackageParts): Book {
+export function readXlsx(parts: PackageParts, withLooks = false): Book {
   const workbook = workbookPart(parts);
-  const shared = sharedBy(parts, workbook);
+  const shared = { ...sharedBy(parts, workbook), ...(withLooks ? looksOf(parts, workbook) : {}) };
+  const [plain] = shared.looks ?? [];
   return {
     kind: 'xlsx',
     sheets: workbook.sheets.map((sheet) => sheetOfPart(parts.bytes(sheet.part) ?? new Uint8Array(), sheet, shared)),
@@ -20,10 +24,11 @@ export function readXlsx(parts: PackageParts): Book {
     remarks: workbook.date1904
       ? ['The file counts its days from 1904; cells with a date format were read as the days they show.']
       : [],
+    ...(plain === undefined ? {} : { plain }),
   };
 }
 
-function sharedBy(parts: PackageParts, workbook: WorkbookPart): Shared {
+function sharedBy(parts: PackageParts, workbook: WorkbookPart): SharedParts {
   return {
     strings: ofType(parts, workbook, 'sharedStrings', sharedStrings) ?? [],
     formats: ofType(parts, workbook, 'styles', cellFormats) ?? [],
@@ -31,6 +36,12 @@ function sharedBy(parts: PackageParts, workbook: WorkbookPart): Shared {
     date1904: workbook.date1904,
     count: { filled: 0, blank: 0 },
   };
+}
+
+function looksOf(parts: PackageParts, workbook: WorkbookPart): Required<Pick<SharedParts, 'looks' | 'colours'>> {
+  const theme = ofType(parts, workbook, 'theme', themeColours) ?? [];
+  const styles = ofType(parts, workbook, 'styles', (bytes, part) => cellLooks(bytes, part, theme));
+  return styles ?? { looks: [], colours: { theme, indexed: [] } };
 }
 
 function ofType<T>(

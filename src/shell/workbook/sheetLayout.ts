@@ -1,0 +1,25 @@
+import type { CellLook } from './cellLook.js';
+
+/** How a sheet is laid out besides its cells. Rows and columns count from 0. */
+export interface SheetLayout {
+  /** Heights of rows in pixels where the file says them. */
+  readonly heights: readonly (number | undefined)[];
+  /** Rows whose height a person set: they do not grow with what is in them. */
+  readonly fixedRows: ReadonlySet<number>;
+  readonly defaultHeight?: number;
+  readonly hiddenRows: ReadonlySet<number>;
+  readonly hiddenColumns: ReadonlySet<number>;
+  /** What a blank cell of the row or the column looks like that says nothing itself; a row goes before a column. */
+  readonly rowStyles: ReadonlyMap<number, LineStyle>;
+  readonly columnStyles: ReadonlyMap<number, LineStyle>;
+  /** How many rows and columns stay in view. */
+  readonly frozen?: { readonly rows: number; readonly columns: number };
+  readonly gridlines: boolean;
+  /** The colour of its tab. */
+  readonly tab?: string;
+}
+
+export interface LineStyle {
+  readonly look?: CellLook;
+  readonly format?: string;
+}
