@@ -1,5 +1,6 @@
+import type { CellRange } from '../../src/shell/address/cellRange.js';
 import { nodeBundle } from '../../src/shell/files/nodeBundle.js';
-import { isCellError } from '../../src/shell/host/cellValue.js';
+import { isCellError, type CellValue } from '../../src/shell/host/cellValue.js';
 import { patchXlsx } from '../../src/shell/patch/patchXlsx.js';
 import { recalculated } from '../../src/shell/recalc/recalculated.js';
 import { sameCell } from '../../src/shell/recalc/sameCell.js';
@@ -15,8 +16,15 @@ const bundle = nodeBundle('dist').functions;
 const now = 46_120.25;
 const kinds = [
   ['tank', 12],
-  ['shop', 12],
+  ['shop', 11],
+  ['demo', 63],
 ] as const;
+/** Of each kind a text and a moment that it shows. */
+const words: Readonly<Record<TemplateKind, readonly [text: string, moment: string]>> = {
+  tank: ['Held 8.5 of 30 days', '2026-03-23 08:00'],
+  shop: ['change water 34.7 L', '2026-05-18 08:50'],
+  demo: ['An error on purpose', '2026-04-14 20:00'],
+};
 const made = new Map<TemplateKind, Uint8Array>();
 
 const bytesOf = (kind: TemplateKind): Uint8Array => made.get(kind) ?? new Uint8Array();
@@ -27,6 +35,13 @@ interface Held extends BookCell {
   readonly row: number;
   readonly column: number;
 }
+
+/** Whether two values are the same but for the digits that LibreOffice does not store. */
+const isClose = (a: CellValue, b: CellValue): boolean =>
+  typeof a === 'number' && typeof b === 'number' ? Math.abs(a - b) <= 1e-10 * Math.abs(b) : sameCell(a, b);
+
+const isIn = (row: number, column: number, { firstRow, lastRow, firstColumn, lastColumn }: CellRange): boolean =>
+  firstRow <= row && row <= lastRow && firstColumn <= column && column <= lastColumn;
 
 const cellsOf = (book: Book): Held[] =>
   book.sheets.flatMap(({ name, rows }) =>
@@ -76,9 +91,8 @@ whereOffice('the templates in LibreOffice', () => {
     const shown = shownBy(withPlainAnswers(bytesOf(kind)));
     for (const { name } of templatePlans[kind].sheets) expect(shown).toContain(name);
     expect(shown.match(/#NAME\?|Err:\d+|#REF!|#DIV\/0!|#{3,}/g) ?? []).toEqual([]);
-    const [verdict, moment] =
-      kind === 'tank' ? ['Held 8.5 of 30 days', '2026-03-23 08:00'] : ['change water 34.7 L', '2026-05-18 08:50'];
-    expect(shown).toContain(verdict);
+    const [text, moment] = words[kind];
+    expect(shown).toContain(text);
     expect(shown).toContain(moment);
     expect(shown).not.toMatch(/\b46\d{3}\.\d+/);
   });
@@ -92,8 +106,11 @@ whereOffice('the templates in LibreOffice', () => {
       before.tables.map(({ name, range }) => [name, range]).sort(),
     );
     for (const { name } of templatePlans[kind].names) expect(after.names.map((one) => one.name)).toContain(name);
-    const typed = cellsOf(before).filter(
-      ({ sheet, formula, value }) => sheet === 'Log' && formula === undefined && value !== null,
+    const log = cellsOf(before).filter(({ sheet }) => sheet === 'Log');
+    const filled = log.flatMap(({ fills }) => (fills === undefined ? [] : [fills]));
+    const typed = log.filter(
+      ({ formula, value, row, column }) =>
+        formula === undefined && value !== null && !filled.some((range) => isIn(row, column, range)),
     );
     expect(typed.length).toBeGreaterThan(100);
     for (const { sheet, row, column, value } of typed) {
@@ -120,7 +137,7 @@ whereOffice('the templates in LibreOffice', () => {
       );
       for (const { sheet, row, column, value } of answered) {
         const held = again.sheets.find(({ name }) => name === sheet)?.rows[row]?.[column]?.value ?? null;
-        expect([sheet, row, column, sameCell(held, value)]).toEqual([sheet, row, column, true]);
+        expect([sheet, row, column, isClose(held, value)]).toEqual([sheet, row, column, true]);
       }
     },
   );

@@ -23,7 +23,7 @@ export const checks: SheetPlan = {
     { range: 'A25', look: 'heading' },
     { range: 'B25:C25', look: 'numberHeading' },
     { range: 'D25:E25', look: 'heading' },
-    { range: 'A26:E88', look: 'wrapped' },
+    { range: 'A26:E120', look: 'wrapped' },
   ],
   formats: [
     { range: 'B24', format: '0' },

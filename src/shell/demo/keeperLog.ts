@@ -14,7 +14,7 @@ export function logColumns(sheet: '' | 'Log!'): string {
 /** The log, and next to it the hold to date. The log begins in row 1, so a row named in a message is the row of the sheet. */
 export const keeperLog: SheetPlan = {
   name: 'Log',
-  widths: [128, 94, 112, 68, 268, 12, 138, 140, 70, 84, 132, 56],
+  widths: [128, 94, 112, 68, 266, 10, 152, 140, 70, 84, 132, 56],
   rows: 120,
   frozenRows: 1,
   blocks: [

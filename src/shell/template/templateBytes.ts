@@ -6,6 +6,8 @@ import { readBook } from '../workbook/readBook.js';
 import { zipWith } from '../zip/zipWith.js';
 import { answerWrites } from './answerWrites.js';
 import { chartParts } from './chartParts.js';
+import { demoPlan } from './demo/demoPlan.js';
+import { fittedPlan } from './fittedPlan.js';
 import { loadExcelize } from './loadExcelize.js';
 import { packed } from './packed.js';
 import { propertiesPart, propertiesXml } from './propertiesXml.js';
@@ -16,7 +18,7 @@ import { withArrays } from './withArrays.js';
 import { withoutPictureTypes } from './withoutPictureTypes.js';
 import { writtenPlan } from './writtenPlan.js';
 
-export type TemplateKind = 'tank' | 'shop';
+export type TemplateKind = 'tank' | 'shop' | 'demo';
 
 export interface TemplateParts {
   readonly bundle: readonly BundledFunction[];
@@ -27,15 +29,22 @@ export interface TemplateParts {
 }
 
 /** The plan of each template. */
-export const templatePlans: Readonly<Record<TemplateKind, TemplatePlan>> = { tank: tankPlan, shop: shopPlan };
+export const templatePlans: Readonly<Record<TemplateKind, TemplatePlan>> = {
+  tank: tankPlan,
+  shop: shopPlan,
+  demo: demoPlan,
+};
 
 /** A new workbook: written from its plan, its formulas worked out, and stored with their answers as dynamic arrays. */
 export async function templateBytes(kind: TemplateKind, { bundle, now, compiled }: TemplateParts): Promise<Uint8Array> {
   const plan = templatePlans[kind];
-  const written = writtenPlan(plan, await loadExcelize(compiled));
+  const excelize = await loadExcelize(compiled);
+  const written = writtenPlan(plan, excelize);
   const name = `${kind}.xlsx`;
   const book = withArrays(readBook(written, name), plan);
-  const patched = patchXlsx(written, answerWrites(await evaluatedBook(book, bundle, { now, all: true })));
+  const answers = await evaluatedBook(book, bundle, { now, all: true });
+  const fitted = plan.isFitted === true ? writtenPlan(fittedPlan(plan, answers), excelize) : written;
+  const patched = patchXlsx(fitted, answerWrites(answers, plan));
   const made = `${isoFromSerial(now).replace(' ', 'T')}:00Z`;
   const properties = new TextEncoder().encode(propertiesXml(plan, made));
   const parts = chartParts(plan, readBook(patched, name)).set(propertiesPart, properties);

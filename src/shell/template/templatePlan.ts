@@ -8,6 +8,8 @@ export interface TemplatePlan {
   readonly description: string;
   readonly sheets: readonly SheetPlan[];
   readonly names: readonly NamePlan[];
+  /** Rows and columns are fitted to what formulas answer: see `fittedPlan`. */
+  readonly isFitted?: boolean;
 }
 
 /** A name that formulas use for cells, such as `Card` for `Card!$A$5:$B$24`. */
@@ -28,6 +30,8 @@ export interface SheetPlan {
   readonly blocks: readonly Block[];
   /** Cells whose formula fills others, beside those of our functions. */
   readonly arrays?: readonly string[];
+  /** Cells whose formula is refused on purpose, to show what a refusal looks like. */
+  readonly refused?: readonly string[];
   readonly looks: readonly { readonly range: string; readonly look: Look }[];
   readonly formats: readonly { readonly range: string; readonly format: string }[];
   readonly merged: readonly string[];
@@ -103,7 +107,18 @@ export type Look =
   | 'cautionNumber'
   | 'link'
   | 'helper'
-  | 'helperNote';
+  | 'helperNote'
+  | 'plain'
+  | 'lineTitle'
+  | 'aside'
+  | 'unit'
+  | 'answerNumber'
+  | 'inputText'
+  | 'wrappedNumber'
+  | 'spillSmall'
+  | 'caption'
+  | 'warning'
+  | 'refusal';
 
 /** What a condition makes of a cell; they differ in lightness and weight, not in colour alone. */
 export type Tone =

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { addressOf } from '../../../src/shell/address/addressOf.js';
 import { cellRange, type CellRange } from '../../../src/shell/address/cellRange.js';
+import { demoWorkbook } from '../../../src/shell/demo/demoWorkbook.js';
 import type { FunctionCatalogue } from '../../../src/shell/host/functionCatalogue.js';
 import { nodeBundle } from '../../../src/shell/files/nodeBundle.js';
 import { callFunction } from '../../../src/shell/host/callFunction.js';
@@ -94,7 +95,9 @@ const asked = (id: string, ...given: (readonly (readonly CellValue[])[])[]): rea
   return answer.rows;
 };
 
-describe.each(Object.entries(templatePlans))('the plan of the template %s', (_kind, plan) => {
+const { tank, shop, demo } = templatePlans;
+
+describe.each(Object.entries({ tank, shop }))('the plan of the template %s', (_kind, plan) => {
   const all = plan.sheets.flatMap(placed);
   const formulas = all.filter(isFormula);
   const ours = formulas.filter(({ content }) => callsOurs(String(content)));
@@ -257,5 +260,52 @@ describe('the example rows', () => {
       expect(row.length).toBe(headings.length);
       expect(String(row.at(-1))).toMatch(/^example/);
     }
+  });
+});
+
+describe('the plan of the demo', () => {
+  it('has the sheets of the demo with all that stands in them', () => {
+    expect(demo.sheets.map(({ name }) => name)).toEqual(demoWorkbook.map(({ name }) => name));
+    for (const [i, { blocks, merged }] of demoWorkbook.entries())
+      expect(demo.sheets[i]).toMatchObject({ blocks, merged });
+  });
+
+  it('gives every cell with something in it a look, and keeps headings in view and on every page', () => {
+    for (const [i, sheet] of demo.sheets.entries()) {
+      const ranges = sheet.looks.map(({ range }) => cellRange(range));
+      const bare = placed(sheet).filter(({ row, column }) => !ranges.some((range) => isInside(row, column, range)));
+      expect(bare.map(named)).toEqual([]);
+      expect(sheet.frozen?.rows).toBe(demoWorkbook[i]?.frozenRows);
+      expect(sheet.page).toEqual({ orientation: 'landscape', repeated: `1:${demoWorkbook[i]?.frozenRows}` });
+    }
+  });
+
+  it('says in what it prints on every page that its data is invented, and names its one refusal', () => {
+    expect(demo.title).toMatch(/invented/);
+    expect(demo.description).toMatch(/aquatic veterinarian decides/);
+    expect(demo.sheets.flatMap(({ name, refused = [] }) => refused.map((at) => `${name}!${at}`))).toEqual(['Log!H9']);
+  });
+
+  it('has formulas that go into the stored form and back, so that a copy of it finds them unchanged', () => {
+    for (const { content } of demo.sheets.flatMap(placed).filter(isFormula)) {
+      const typed = String(content).slice(1);
+      expect(formulaAsTyped(formulaAsStored(typed))).toBe(typed);
+    }
+  });
+
+  it('stands numbers to the right below headings that do, and texts to the left', () => {
+    const lookAt = (name: string, address: string): string | undefined => {
+      const { firstRow, firstColumn } = cellRange(address);
+      const sheet = demo.sheets.find((each) => each.name === name);
+      return sheet?.looks.filter(({ range }) => isInside(firstRow, firstColumn, cellRange(range))).at(-1)?.look;
+    };
+    expect(['A2', 'B2', 'E2', 'G13', 'I13', 'H9'].map((address) => lookAt('Log', address))).toEqual([
+      'log',
+      'logNumber',
+      'log',
+      'spill',
+      'spillNumber',
+      'refusal',
+    ]);
   });
 });

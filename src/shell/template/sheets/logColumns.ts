@@ -56,7 +56,7 @@ export const logColumns = {
     refusal: 'A level is from 0 to 20 mg/L. If the meter shows ug/L, write the unit: 2250 ug/L.',
   },
   'Water change L': {
-    width: 9,
+    width: 12,
     format: '0.0',
     isNumber: true,
     allows: textOr((cell) => `${cell}>1,${cell}<=20000`),
@@ -94,7 +94,7 @@ export const logColumns = {
     refusal: 'Write a whole number, or the fish: 1 blue chromis.',
   },
   Signs: text(15, 'What the fish show: all eating; not eating; breathing fast; flashing.'),
-  Notes: text(34, 'Anything else, such as matched, carbon in the filter, new reagent bottle.'),
+  Notes: text(44, 'Anything else, such as matched, carbon in the filter, new reagent bottle.'),
   By: text(12, 'Initials. A row that begins with example here is an invented one: delete it.'),
 } as const satisfies Readonly<Record<string, LogColumn>>;
 

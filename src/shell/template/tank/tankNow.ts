@@ -112,8 +112,8 @@ function headline(): string {
   const held = `B${at.hold + 1}`;
   const [what, amount, unit] = ['A', 'B', 'C'].map((column) => `${column}${at.tasks + 1}`);
   const days = `"Held "&ROUND(${held},1)&" of "&${cardCell('Days')}&" days without a break"`;
-  const todo = `${what}&IF(ISNUMBER(${amount})," "&ROUND(${amount},1)&" "&${unit},"")`;
-  return `=IF(ISNUMBER(${held}),IF(${held}>0,${days},"No hold is running"),"No reading yet")&". Next: "&${todo}`;
+  const next = `${what}&IF(ISNUMBER(${amount})," "&ROUND(${amount},1)&" "&${unit},"")`;
+  return `=IF(ISNUMBER(${held}),IF(${held}>0,${days},"No hold is running"),"No reading yet")&". Next: "&${next}`;
 }
 
 export const asOfCell = `Now!$B$${at.moment}`;
