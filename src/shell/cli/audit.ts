@@ -3,6 +3,7 @@ import { inputFiles } from '../files/inputFiles.js';
 import { readWhole } from '../files/readWhole.js';
 import { writeWhole } from '../files/writeWhole.js';
 import { auditBook } from '../locate/auditBook.js';
+import { hiddenLogs } from '../locate/hiddenLogs.js';
 import { reportHtml } from '../report/reportHtml.js';
 import { readBook } from '../workbook/readBook.js';
 import { FileProblem } from '../zip/fileProblem.js';
@@ -42,8 +43,10 @@ const plainColumns = 100;
 
 /** `lazaret audit FILE…`: the treatments in the files, recomputed from their rows. */
 export async function audit(paths: readonly string[], terms: AuditTerms, terminal: Terminal): Promise<ExitCode> {
-  const files = inputFiles(paths);
+  const passedOver: FileRefused[] = [];
+  const files = inputFiles(paths, (file, { message }) => passedOver.push({ file, message }));
   const outcome = auditedFiles(files, terms);
+  outcome.refused.unshift(...passedOver);
   const { audits, refused, remarks } = outcome;
   if (terms.json === true) terminal.out(auditJson(audits, refused, remarks));
   else {
@@ -51,7 +54,7 @@ export async function audit(paths: readonly string[], terms: AuditTerms, termina
     else tell(audits, terms, terminal);
     for (const remark of remarks) terminal.err(printable(remark));
   }
-  for (const { file, message } of refused) terminal.err(`${printable(file)}: ${printable(message)}`);
+  for (const each of refused) terminal.err(printable(refusal(each)));
   if (refused.length > 0) return exitCode.refused;
   return audits.some(isDangerous) ? exitCode.danger : exitCode.done;
 }
@@ -70,6 +73,7 @@ function auditedFiles(files: readonly string[], terms: AuditTerms): Outcome {
     try {
       const book = readBook(readWhole(file), basename(file), csvOptions(terms));
       outcome.remarks.push(...book.remarks.map((remark) => `${file}: ${remark}`));
+      if (sheet === undefined) outcome.remarks.push(...hiddenLogs(book).map((name) => hiddenRemark(file, name)));
       outcome.audits.push(...auditBook(book, asked).map((audited) => ({ file, audited })));
     } catch (fault) {
       if (!(fault instanceof FileProblem)) throw fault;
@@ -79,6 +83,15 @@ function auditedFiles(files: readonly string[], terms: AuditTerms): Outcome {
   }
   bar.end();
   return outcome;
+}
+
+function hiddenRemark(file: string, sheet: string): string {
+  return `${file}: The hidden sheet "${sheet}" holds a log too, which was left out; --sheet audits it.`;
+}
+
+/** Some problems begin with the path themselves. */
+function refusal({ file, message }: FileRefused): string {
+  return message.startsWith(file) ? message : `${file}: ${message}`;
 }
 
 function isDangerous({ audited }: AuditedFile): boolean {

@@ -1,9 +1,18 @@
 import { addressRange } from '../address/addressRange.js';
-import { auditTable, cardTable, holdsTable, holdSpans, type Finding, type TableCell } from '../../index.js';
+import {
+  auditTable,
+  cardTable,
+  holdsTable,
+  holdSpans,
+  isoFromSerial,
+  type Finding,
+  type TableCell,
+} from '../../index.js';
 import { findingsInSheet } from '../locate/findingsInSheet.js';
 import { sheetRow } from '../locate/sheetRow.js';
 import type { AuditedFile, FileRefused } from './auditedFile.js';
-import { shownTime } from './shownTime.js';
+
+const unseen = /[\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069]/g;
 
 /** The findings of all files as JSON; times are `2026-03-01 08:00`, rows those of the sheet. */
 export function auditJson(
@@ -11,7 +20,12 @@ export function auditJson(
   refused: readonly FileRefused[],
   remarks: readonly string[],
 ): string {
-  return JSON.stringify({ audits: audits.map(auditOf), refused, remarks }, null, 2);
+  return escaped(JSON.stringify({ audits: audits.map(auditOf), refused, remarks }, null, 2));
+}
+
+/** What a terminal would obey or a reader not see is written out; to a program it is the same text. */
+function escaped(json: string): string {
+  return json.replace(unseen, (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`);
 }
 
 function auditOf({ file, audited }: AuditedFile): unknown {
@@ -34,7 +48,7 @@ function auditOf({ file, audited }: AuditedFile): unknown {
       return {
         severity,
         code,
-        when: when === null ? null : shownTime(when),
+        when: when === null ? null : isoFromSerial(when),
         row,
         finding,
         why,
@@ -42,8 +56,8 @@ function auditOf({ file, audited }: AuditedFile): unknown {
       };
     }),
     holds: holdsTable(spans).rows.map(([from, to, days, enough, endedBy, row]) => ({
-      from: shownTime(Number(from)),
-      to: shownTime(Number(to)),
+      from: isoFromSerial(Number(from)),
+      to: isoFromSerial(Number(to)),
       days,
       enough,
       endedBy,

@@ -1,9 +1,8 @@
-import { auditTable, type Finding } from '../../index.js';
-import { addressRange } from '../address/addressRange.js';
+import { auditTable, isoFromSerial, type Finding } from '../../index.js';
 import { findingsInSheet } from '../locate/findingsInSheet.js';
+import { rangeText } from '../locate/rangeText.js';
 import type { AuditedFile } from './auditedFile.js';
 import { printable } from './printable.js';
-import { shownTime } from './shownTime.js';
 import { wrapped } from './wrapped.js';
 
 interface TextTerms {
@@ -13,12 +12,14 @@ interface TextTerms {
 }
 
 const label = 9;
+/** Lines that hold less are harder to read than lines that the terminal breaks. */
+const narrowest = 30;
 
 /** One audit as paragraphs to read: what was audited, the verdict, then each finding with its row, its reason, its source. */
 export function auditText({ file, audited }: AuditedFile, { brief, columns }: TextTerms): string {
   const { log, system, cardFrom } = audited;
   const findings = findingsInSheet(audited);
-  const place = `${printable(file)}, ${printable(log.sheet)}!${addressRange(log.range)}`;
+  const place = `${printable(file)}, ${printable(rangeText(log.sheet, log.range))}`;
   const head = [place, system === null ? '' : `system ${printable(system)}`, `card ${printable(cardFrom)}`];
   const texts = auditTable(findings).rows;
   const blocks = findings.flatMap((finding, i) => {
@@ -33,14 +34,14 @@ function block(finding: Finding, row: readonly unknown[], columns: number): stri
   const [, , , what = '', why = '', source = ''] = row.map((cell) => printable(String(cell)));
   const where = [
     finding.row === null ? '' : `row ${finding.row}`,
-    finding.when === null ? '' : shownTime(finding.when),
+    finding.when === null ? '' : isoFromSerial(finding.when),
   ].filter((part) => part !== '');
   const first = `${where.length === 0 ? '' : `${where.join(', ')}: `}${what}`;
   const indent = ' '.repeat(label + 2);
   const rest = [why, finding.severity === 'verdict' || source === '' ? '' : `Source: ${source}`].filter(
     (line) => line !== '',
   );
-  const lines = [first, ...rest].flatMap((line) => wrapped(line, columns - indent.length));
+  const lines = [first, ...rest].flatMap((line) => wrapped(line, Math.max(narrowest, columns - indent.length)));
   return lines.map((line, i) => `${i === 0 ? `  ${finding.severity.padEnd(label)}` : indent}${line}`).join('\n');
 }
 

@@ -1,12 +1,12 @@
+import { isoFromSerial } from '../../index.js';
 import { isCellError, type CellValue } from '../host/cellValue.js';
 import { printable } from './printable.js';
-import { shownTime } from './shownTime.js';
 
 /** One cell as text: a number with all its digits, or as a date and time. */
 export function cellText(value: CellValue, isTime: boolean): string {
   if (value === null) return '';
   if (isCellError(value)) return value.basicValue;
   if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
-  if (typeof value === 'number') return isTime ? shownTime(value) : String(value);
+  if (typeof value === 'number') return isTime ? isoFromSerial(value) : String(value);
   return printable(value).replace(/[\t\n]/g, ' ');
 }

@@ -1,18 +1,27 @@
 import { program } from './program.js';
 import { FileProblem } from '../zip/fileProblem.js';
+import { systemReason } from '../files/systemReason.js';
+import { printable } from './printable.js';
 import { exitCode, type Terminal } from './terminal.js';
 
-/** A reader that goes away, such as `head`, is no fault. */
+/** A reader that goes away, such as `head`, is no fault; an answer that cannot be written whole is not given. */
 process.stdout.on('error', (fault: NodeJS.ErrnoException) => {
   if (fault.code === 'EPIPE') process.exit(process.exitCode ?? exitCode.done);
-  throw fault;
+  terminal.err(`the answer cannot be written: ${systemReason(fault)}`);
+  process.exit(exitCode.refused);
 });
 
 const terminal: Terminal = {
   out: (text) => process.stdout.write(`${text}\n`),
-  err: (text) => process.stderr.write(`lazaret: ${text}\n`),
-  columns: process.stdout.isTTY ? process.stdout.columns : undefined,
+  // What somebody typed is repeated here, file names too.
+  err: (text) => process.stderr.write(`lazaret: ${printable(text)}\n`),
+  columns: columnsOf(process.stdout),
 };
+
+/** A terminal that does not know its width says 0. */
+function columnsOf({ isTTY, columns }: NodeJS.WriteStream): number | undefined {
+  return isTTY && columns > 0 ? columns : undefined;
+}
 
 program(terminal)
   .then(end)

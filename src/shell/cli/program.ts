@@ -117,7 +117,7 @@ function addAudit(commands: Command, terminal: Terminal, end: End): void {
 function addTemplate(commands: Command, terminal: Terminal, end: End): void {
   commands
     .command('template')
-    .argument('<kind>', 'tank (one system) or shop (several systems in one log)')
+    .argument('<kind>', 'tank (one system), shop (several systems in one log) or demo (the demo workbook)')
     .description('write a new workbook to begin with')
     .requiredOption('--out <file>', 'the new .xlsx file')
     .addOption(replaceOption())

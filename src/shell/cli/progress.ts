@@ -1,4 +1,5 @@
 import { Presets, SingleBar } from 'cli-progress';
+import { printable } from './printable.js';
 
 export interface Progress {
   step(name: string): void;
@@ -17,7 +18,8 @@ export function progress(files: number, stream: NodeJS.WriteStream): Progress {
   );
   bar.start(files, 0, { name: '' });
   return {
-    step: (name) => bar.increment(1, { name: name.length > nameWidth ? `…${name.slice(1 - nameWidth)}` : name }),
+    step: (name) =>
+      bar.increment(1, { name: printable(name.length > nameWidth ? `…${name.slice(1 - nameWidth)}` : name) }),
     end: () => bar.stop(),
   };
 }

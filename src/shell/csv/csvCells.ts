@@ -2,6 +2,7 @@ import type { CellValue } from '../host/cellValue.js';
 import type { BookCell } from '../workbook/book.js';
 import type { CsvColumn } from './csvColumn.js';
 import { dateText } from './dateText.js';
+import { measureText } from './measureText.js';
 import { numberText } from './numberText.js';
 import { unguardedText } from './unguardedText.js';
 
@@ -35,11 +36,11 @@ export function csvCells(records: readonly (readonly string[])[]): CsvCells {
 }
 
 function newColumn(): CsvColumn {
-  return { shows: { '.': null, ',': null }, numbers: [], dates: [], isClock: false };
+  return { shows: { '.': null, ',': null }, tells: { '.': null, ',': null }, numbers: [], dates: [], isClock: false };
 }
 
 /** Digits, signs, marks, or a letter with a digit after it somewhere: the rest is a text at first sight. */
-const maybeValue = /^\s*[+\-\u2212.,\d]|^\s*[A-Za-z]{3,9}[.,]?[\s-].*\d/;
+const maybeValue = /^\s*[+\-\u2212.,\d<>~\u2264\u2265]|^\s*void\s|^\s*[A-Za-z]{3,9}[.,]?[\s-].*\d/;
 const clockHeading = /^\W*times?\b(?!.*\bdate)|\bclock\b/i;
 const clockDigits = /^\s*\d{1,2}\.?\d{2}\s*$/;
 const errorCode = /^#(?:N\/A|VALUE!|REF!|DIV\/0!|NUM!|NAME\?|NULL!)$/;
@@ -54,17 +55,34 @@ function cellOf(text: string, own: CsvColumn, row: number, column: number): Book
   if (number !== null) {
     const { value, mark, unclear } = number;
     if (unclear !== null) {
-      own.numbers.push({ row, column, text, mark: unclear });
+      own.numbers.push({ row, column, text, mark: unclear, before: '', after: '' });
       return undefined;
     }
     if (mark !== null && own.shows[mark] === null) own.shows[mark] = { row, column, text };
     return { value };
   }
   const date = dateText(text);
-  if (date === null) return { value: wordValue(text) };
+  if (date === null) return measureCell(text, own, row, column);
   if ('serial' in date) return { value: date.serial, format: date.format };
   own.dates.push({ row, column, text, ...date });
   return undefined;
+}
+
+const threeDigits = /[,'\u2019\u00a0\u202f]\d{3}(?!\d)|\.\d{3},/;
+
+/** A number with a unit stays a text; its decimal mark tells of the file's, and thousands are put together. */
+function measureCell(text: string, own: CsvColumn, row: number, column: number): BookCell | undefined {
+  const found = own.isClock ? null : measureText(text);
+  if (found === null) return { value: wordValue(text) };
+  const { before, number, after, read } = found;
+  if (read.unclear !== null) {
+    own.numbers.push({ row, column, text: number, mark: read.unclear, before, after });
+    return undefined;
+  }
+  if (read.mark !== null && own.tells[read.mark] === null) own.tells[read.mark] = { row, column, text };
+  // In a cell alone, three digits behind a comma may be thousands; here it is settled.
+  const isSettled = threeDigits.test(number);
+  return { value: isSettled ? `${before}${read.value}${after}` : wordValue(text) };
 }
 
 function wordValue(text: string): CellValue {

@@ -9,6 +9,9 @@ export interface WrittenCell {
 }
 
 export interface UnclearNumber extends WrittenCell {
+  /** What stands around the number, such as "<" and " L"; '' and '' where the cell is the number alone. */
+  readonly before: string;
+  readonly after: string;
   /** What may stand before its decimals, or part its thousands. */
   readonly mark: DecimalMark;
 }
@@ -19,6 +22,8 @@ export interface UnclearDate extends WrittenCell, DateParts {}
 export interface CsvColumn {
   /** The first cell that shows this mark before its decimals. */
   readonly shows: Record<DecimalMark, WrittenCell | null>;
+  /** The same of numbers with a unit or a bound, which people type by hand: asked where no plain number shows a mark. */
+  readonly tells: Record<DecimalMark, WrittenCell | null>;
   readonly numbers: UnclearNumber[];
   readonly dates: UnclearDate[];
   /** Headed as a time of day: 16.00 in it is an hour. */

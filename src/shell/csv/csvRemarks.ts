@@ -1,8 +1,8 @@
-import type { CsvColumn, UnclearNumber } from './csvColumn.js';
+import type { CsvColumn, UnclearNumber, WrittenCell } from './csvColumn.js';
 import type { FoundOrder } from './dateOrders.js';
 import type { DecimalMarks } from './decimalMarks.js';
 import { delimiterName } from './delimiterName.js';
-import { numberBy } from './numberBy.js';
+import { numberBy, type DecimalMark } from './numberBy.js';
 
 export interface FoundInCsv {
   readonly encoding: string;
@@ -24,13 +24,21 @@ export function csvRemarks(found: FoundInCsv): string[] {
 
 function decimalWords({ decimals: { shown, marks }, columns }: FoundInCsv): string[] {
   const words: string[] = [];
-  if (shown !== null) {
-    words.push(`decimal ${shown.mark === ',' ? 'commas' : 'points'} ("${shown.text.trim()}" in row ${shown.row + 1})`);
-  }
+  const both = (['.', ','] as const).flatMap((mark) => {
+    const of = columns.map(({ shows, tells }) => shows[mark] ?? tells[mark]);
+    const cell = of.find((each) => each !== null);
+    return cell ? [shownMark(mark, cell)] : [];
+  });
+  if (shown !== null) words.push(shownMark(shown.mark, shown));
+  else if (both.length > 1) words.push(both.join(' and '));
   const columnOf = columns.findIndex(({ numbers }) => numbers.length > 0);
   const [unclear] = columns[columnOf]?.numbers ?? [];
   const mark = marks[columnOf] ?? null;
   return unclear === undefined || mark === null ? words : [...words, readAs(unclear, numberBy(unclear.text, mark))];
+}
+
+function shownMark(mark: DecimalMark, { text, row }: WrittenCell): string {
+  return `decimal ${mark === ',' ? 'commas' : 'points'} ("${text.trim()}" in row ${row + 1})`;
 }
 
 function readAs({ text, row }: UnclearNumber, value: number): string {

@@ -31,6 +31,7 @@ function orderOf(
   elsewhere: ReadonlySet<DateOrder>,
 ): FoundOrder {
   const [first] = orders;
+  if (mayBeginWithYear(dates)) throw new FileProblem(unclear(cell, [...orders, 'year first']));
   if (first !== undefined && orders.length === 1) return { order: first, why: 'a part over 12', cell };
   const [inTime, ...others] = orders.filter((order) => isInTimeOrder(dates, order));
   const only = others.length === 0 ? inTime : undefined;
@@ -45,6 +46,16 @@ function orderOf(
   const isOneDay = dates.every((date) => new Set(orders.map((order) => dateSerial(date, order))).size === 1);
   if (first !== undefined && isOneDay) return { order: first, why: 'all alike', cell };
   throw new FileProblem(unclear(cell, orders));
+}
+
+/** 26/03/13, 26/03/14, 26/03/15: a log goes on by days, and not by years on the 26th of each. */
+function mayBeginWithYear(dates: readonly UnclearDate[]): boolean {
+  const [firsts, lasts] = [0, 2].map((at) => new Set(dates.map(({ parts }) => parts[at])));
+  const fits = dates.every(
+    ({ parts: [first, month, day], mark, short }) =>
+      short && mark !== '-' && first > 12 && month <= 12 && day >= 1 && day <= 31,
+  );
+  return fits && firsts?.size === 1 && lasts !== undefined && lasts.size > 1;
 }
 
 /** Oldest or newest first. */

@@ -19,31 +19,38 @@ export interface DecimalMarks {
 
 /** The mark before decimals in each column: what its own cells show, else those of the whole file, else it is refused. */
 export function decimalMarks({ columns, delimiter, asked }: DecimalTerms): DecimalMarks {
-  const shown = onlyMark(columns);
+  const ofFile = markOfFile(columns, delimiter);
   const marks = columns.map((column) => {
     const [first] = column.numbers;
     if (first === undefined) return null;
-    const mark = asked ?? onlyMark([column])?.mark ?? markOfFile(column, columns, delimiter);
+    // A column that shows both marks is not settled by others.
+    const mark = asked ?? (showsNone([column], 'shows') ? ofFile : (onlyMark([column], 'shows')?.mark ?? null));
     if (mark === null) throw new FileProblem(unclear(first));
     return mark;
   });
-  return { marks, shown };
+  const from = showsNone(columns, 'shows') ? 'tells' : 'shows';
+  return { marks, shown: onlyMark(columns, from) };
 }
 
-/** A column that shows both marks is not settled by others. */
-function markOfFile(own: CsvColumn, columns: readonly CsvColumn[], delimiter: string): DecimalMark | null {
-  if (own.shows['.'] !== null || own.shows[','] !== null) return null;
-  const shown = onlyMark(columns);
-  if (shown !== null) return shown.mark;
-  const showsNone = columns.every(({ shows }) => shows['.'] === null && shows[','] === null);
+/** By its plain numbers; else by those with a unit; else, where commas part the fields, decimals have a point. */
+function markOfFile(columns: readonly CsvColumn[], delimiter: string): DecimalMark | null {
+  for (const from of ['shows', 'tells'] as const) {
+    if (!showsNone(columns, from)) return onlyMark(columns, from)?.mark ?? null;
+  }
   const isPointOnly = columns.every(({ numbers }) => numbers.every(({ mark }) => mark === '.'));
-  // Where commas part the fields, decimals have a point.
-  return showsNone && isPointOnly && delimiter === ',' ? '.' : null;
+  return isPointOnly && delimiter === ',' ? '.' : null;
 }
 
-function onlyMark(columns: readonly CsvColumn[]): (WrittenCell & { readonly mark: DecimalMark }) | null {
+function showsNone(columns: readonly CsvColumn[], from: 'shows' | 'tells'): boolean {
+  return columns.every((column) => column[from]['.'] === null && column[from][','] === null);
+}
+
+function onlyMark(
+  columns: readonly CsvColumn[],
+  from: 'shows' | 'tells',
+): (WrittenCell & { readonly mark: DecimalMark }) | null {
   const first = (mark: DecimalMark): WrittenCell | null =>
-    columns.find(({ shows }) => shows[mark] !== null)?.shows[mark] ?? null;
+    columns.find((column) => column[from][mark] !== null)?.[from][mark] ?? null;
   const [point, comma] = [first('.'), first(',')];
   if (point !== null && comma !== null) return null;
   if (point !== null) return { ...point, mark: '.' };

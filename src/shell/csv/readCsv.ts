@@ -78,9 +78,11 @@ function refuseUnfit({ records, unclosed }: CsvRecords): void {
 /** Fills in what the whole file has settled. */
 function settle({ rows, columns }: CsvCells, { marks }: DecimalMarks, orders: readonly (FoundOrder | null)[]): void {
   for (const [index, { numbers, dates }] of columns.entries()) {
-    for (const { row, column, text } of numbers) {
+    for (const { row, column, text, before, after } of numbers) {
       const cells = rows[row];
-      if (cells !== undefined) cells[column] = { value: numberBy(text, marks[index] ?? '.') };
+      const value = numberBy(text, marks[index] ?? '.');
+      const isAlone = before === '' && after === '';
+      if (cells !== undefined) cells[column] = { value: isAlone ? value : `${before}${value}${after}` };
     }
     const order = orders[index]?.order;
     for (const date of dates) {

@@ -1,12 +1,16 @@
 import { FileProblem } from '../zip/fileProblem.js';
 import { isWordsRecord } from './isWordsRecord.js';
+import { numberText } from './numberText.js';
 
 const whole = /^\s*[+-]?\d{1,4}$/;
 const decimals = /^\d{1,3}\s*$/;
 
+/** The decimals of 2,05. A number of its own is not written so. */
+const zeroAhead = /^0\d\s*$/;
+
 /**
- * Where commas part the fields, an unquoted 2,05 falls into two: its row is longer than the headings above. Such a file is
- * refused, as the reading would become 2.
+ * Where commas part the fields, an unquoted 2,05 falls into two: its row is longer than the headings above, or a 05 stands
+ * behind a 2 in a file without any decimal point. Such a file is refused, as the reading would become 2.
  */
 export function refuseTornNumbers(records: readonly (readonly string[])[]): void {
   let headings = Infinity;
@@ -15,6 +19,7 @@ export function refuseTornNumbers(records: readonly (readonly string[])[]): void
     const isBlank = record.every((field) => field.trim() === '');
     const isWider = record.length > headings && record.slice(headings).some((field) => field.trim() !== '');
     if (isWider) refuseTorn(record, row, headings);
+    if (record.length > 1 && !isWider) refuseZeroAhead(record, row, records);
     const mayHead = afterBlank || headings === Infinity || record.length >= headings;
     if (mayHead && !isBlank && isWordsRecord(record)) headings = record.length;
     afterBlank = isBlank;
@@ -27,6 +32,18 @@ function refuseTorn(record: readonly string[], row: number, headings: number): v
   const [first, second] = [record[at]?.trim() ?? '', record[at + 1]?.trim() ?? ''];
   throw new FileProblem(
     `Row ${row + 1} has ${record.length} fields under ${headings} headings, and ${first},${second} in it may be one number or two; ` +
+      `write "${first},${second}" in quotes or ${first}.${second}, or say whether decimals have a point or a comma`,
+  );
+}
+
+function refuseZeroAhead(record: readonly string[], row: number, records: readonly (readonly string[])[]): void {
+  const at = record.findIndex((field, column) => whole.test(field) && zeroAhead.test(record[column + 1] ?? ''));
+  if (at === -1) return;
+  const showsPoint = records.some((each) => each.some((field) => numberText(field)?.mark === '.'));
+  if (showsPoint) return;
+  const [first, second] = [record[at]?.trim() ?? '', record[at + 1]?.trim() ?? ''];
+  throw new FileProblem(
+    `In row ${row + 1} a ${second} stands behind a ${first}, so ${first},${second} may be one number or two; ` +
       `write "${first},${second}" in quotes or ${first}.${second}, or say whether decimals have a point or a comma`,
   );
 }

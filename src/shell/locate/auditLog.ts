@@ -1,4 +1,4 @@
-import { auditFindings, systemKey, treatmentOf } from '../../index.js';
+import { auditFindings, systemKey, treatmentOf, type Log } from '../../index.js';
 import type { Book } from '../workbook/book.js';
 import { FileProblem } from '../zip/fileProblem.js';
 import { askedCards } from './askedCards.js';
@@ -24,6 +24,7 @@ export interface LogToAudit {
 export function auditLog(to: LogToAudit): Audited[] {
   const { book, log, asked } = to;
   const cards = asked.card === undefined ? to.cards : askedCards({ book, text: asked.card, home: log.sheet });
+  if (asked.card !== undefined) refuseSharedCard(to, cards);
   const reader = new LogReader(book, log);
   const systems = systemsOf(to, cards);
   if (asked.system === undefined && systems.length > 1) reader.refuseNamelessRows();
@@ -35,11 +36,40 @@ export function auditLog(to: LogToAudit): Audited[] {
   carded.sort((one, other) => cards.indexOf(one.found) - cards.indexOf(other.found));
   return carded.map(({ system, found }) => {
     const { card, entries } = readFoundCard(book, found);
-    const treatment = treatmentOf(reader.read(card.gallon, system), card, asked.asOf);
+    const rows = reader.read(card.gallon, system);
+    refuseYearless(log, rows);
+    const treatment = treatmentOf(rows, card, asked.asOf);
     const cardFrom = rangeText(found.sheet, found.range);
     const name = log.systems.length > 0 ? system : (found.system ?? system);
     return { log, system: name, card, cardFrom, cardEntries: entries, treatment, findings: auditFindings(treatment) };
   });
+}
+
+/** [serial day] 1950-01-01: nobody kept such a log before. */
+const firstLog = 18_264;
+
+/** "13.3" for the 13th of March is a number, and as a time a day of January 1900. */
+function refuseYearless(log: FoundLog, { when, row, count }: Log): void {
+  const last = when[count - 1];
+  if (last === undefined || last >= firstLog) return;
+  throw new FileProblem(
+    `Sheet "${log.sheet}", row ${log.range.firstRow + (row[0] ?? 0)}: its time would be a day before 1950, and so all others; ` +
+      `write dates with day, month and year, like 2026-03-01`,
+  );
+}
+
+/** A card that names no system is of one tank, and one sheet with two logs tells of two. */
+function refuseSharedCard({ log, logs }: LogToAudit, cards: readonly FoundCard[]): void {
+  const [card, ...others] = cards;
+  const isOther = ({ sheet, range, systems }: FoundLog): boolean =>
+    sheet === log.sheet && systems.length === 0 && rangeText(sheet, range) !== rangeText(sheet, log.range);
+  const beside = logs.find(isOther);
+  if (card?.system !== null || others.length > 0 || beside === undefined || log.systems.length > 0) return;
+  const [one, two] = [log, beside].map(({ sheet, range }) => rangeText(sheet, range));
+  throw new FileProblem(
+    `Sheet "${log.sheet}" has two logs, ${one ?? ''} and ${two ?? ''}, and ${rangeText(card.sheet, card.range)} is the card of one; ` +
+      `write each log's card right above it, or give each log a sheet of its own`,
+  );
 }
 
 /** null stands for the one system of a log that names none. */

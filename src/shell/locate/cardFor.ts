@@ -1,5 +1,6 @@
 import { systemKey } from '../../index.js';
 import { FileProblem } from '../zip/fileProblem.js';
+import { cardsAbove } from './cardsAbove.js';
 import type { FoundCard } from './foundCard.js';
 import type { FoundLog } from './foundLog.js';
 import { rangeText } from './rangeText.js';
@@ -23,6 +24,8 @@ export function cardFor(choice: CardChoice): FoundCard {
     const [card, ...others] = fitting;
     if (card === undefined) continue;
     if (others.length === 0) return card;
+    const [above, ...further] = cardsAbove(choice.log, choice.logs, fitting);
+    if (above !== undefined && further.length === 0) return above;
     throw new FileProblem(several(choice, fitting));
   }
   throw new FileProblem(missing(choice));
@@ -66,13 +69,17 @@ function several(choice: CardChoice, cards: readonly FoundCard[]): string {
 }
 
 function missing(choice: CardChoice): string {
+  const sheets = new Set(choice.logs.map(({ sheet }) => sheet));
+  const orSheet = sheets.size > 1 ? '; if it is no log of a treatment, ask for the sheet of the log alone' : '';
   const table = choice.cards.find(({ names }) => names !== null);
+  const isShared = table === undefined && choice.log.systems.length > 1;
+  const least = isShared ? '"System", "Volume" and "Form"' : '"Volume" and "Form"';
   const where =
     table === undefined
       ? 'beside the log or on a sheet of its own'
       : `or a row of the table of cards on sheet "${table.sheet}" with the system's name`;
   return (
-    `${place(choice)}: no card was found; write one, two columns of names and values with at least "Volume" and "Form", ` +
-    `${where}, or name its range, such as Card!A1:B12`
+    `${place(choice)}: no card was found; write one, two columns of names and values with at least ${least}, ` +
+    `${where}, or name its range, such as Card!A1:B12${orSheet}`
   );
 }

@@ -20,6 +20,8 @@ function moved<T extends object>(value: T, toSheet: (row: number) => number): T 
   const entries = Object.entries(value).map(([key, part]: [string, unknown]) => {
     const isRows = rowKeys.has(key) || (key === 'rows' && Array.isArray(part));
     if (isRows) return [key, Array.isArray(part) ? part.map(Number).map(toSheet) : rowIn(part, toSheet)];
+    // A cell of a row that a sentence names, such as "row 3: change".
+    if (key === 'field' && typeof part === 'string') return [key, fieldInSheet(part, toSheet)];
     const isPlainObject = typeof part === 'object' && part !== null && !Array.isArray(part);
     return [key, isPlainObject ? moved(part, toSheet) : part];
   });
@@ -28,4 +30,8 @@ function moved<T extends object>(value: T, toSheet: (row: number) => number): T 
 
 function rowIn(part: unknown, toSheet: (row: number) => number): unknown {
   return typeof part === 'number' ? toSheet(part) : part;
+}
+
+function fieldInSheet(field: string, toSheet: (row: number) => number): string {
+  return field.replace(/^row (\d+)(?=:|$)/, (_, row: string) => `row ${toSheet(Number(row))}`);
 }

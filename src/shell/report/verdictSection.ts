@@ -18,12 +18,17 @@ export function verdictSection(findings: readonly Finding[]): Markup {
 }
 
 function figures(verdicts: readonly Finding[]): Markup[] {
+  const openRow = verdicts.flatMap((finding) =>
+    finding.code === 'verdict' && finding.open ? [finding.open.row] : [],
+  )[0];
+  // The days stand only if the cell that nobody can read was no break.
+  const condition = openRow === undefined ? '' : `, if row ${openRow} was in the band`;
   return verdicts.flatMap((finding): Markup[] => {
     if (finding.code === 'verdict-days') {
       const { kind, days, longest, wanted } = finding;
       const held = kind === 'not complete' ? longest : days;
       const name = kind === 'not complete' ? 'longest hold' : kind === 'running' ? 'held so far' : 'held';
-      return [figure(number(held), `of ${Number(wanted.toFixed(1))} days`, name)];
+      return [figure(number(held), `of ${Number(wanted.toFixed(1))} days`, `${name}${condition}`)];
     }
     if (finding.code === 'verdict-breaks') {
       return [figure(String(finding.rows.length), finding.lost > 0 ? `${daysText(finding.lost)} lost` : '', 'breaks')];

@@ -1,6 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import ExcelJS from 'exceljs';
@@ -142,6 +142,22 @@ describe('lazaret recalc', () => {
     expect(lazaret('recalc', 'in', '--out', 'out').code).toBe(0);
     expect(readdirSync(join(folder, 'out'))).toEqual(['a.xlsx', 'b.xlsx']);
   });
+
+  it('passes over the csv files of a folder, which store no formulas', async () => {
+    mkdirSync(join(folder, 'in'));
+    await workbook('in/a.xlsx');
+    writeFileSync(join(folder, 'in/a.csv'), 'When,Copper\n2026-03-01,2.1\n');
+    expect(lazaret('recalc', 'in', '--out', 'out')).toMatchObject({ code: 0, err: '' });
+    expect(readdirSync(join(folder, 'out'))).toEqual(['a.xlsx']);
+    expect(lazaret('recalc', 'in/a.csv', '--out', 'b.csv').err).toMatch(/a csv file stores no formulas/);
+  });
+
+  it('names what it cannot read as what it is', () => {
+    writeFileSync(join(folder, 'text.xlsx'), 'hello');
+    expect(lazaret('recalc', 'text.xlsx', '--out', 'b.xlsx').err).toMatch(
+      /plain text and no workbook, whatever its name/,
+    );
+  });
 });
 
 describe('lazaret audit', () => {
@@ -225,5 +241,73 @@ describe('lazaret template', () => {
     writeFileSync(join(folder, 'a.xlsx'), 'mine');
     expect(lazaret('template', 'tank', '--out', 'a.xlsx').code).toBe(2);
     expect(lazaret('template', 'tank', '--out', 'a.ods').code).toBe(2);
+  });
+});
+
+describe('lazaret on hostile words and full disks', () => {
+  it('lets nothing that was typed, and no file name, command the terminal', () => {
+    for (const args of [
+      ['audit', 'a\u001b[2J.csv'],
+      ['functions', 'a\u001b[2J'],
+      ['a\u001b[2J'],
+      ['audit', '--as-of', 'a\u001b[2J', 'x.csv'],
+    ]) {
+      const { code, err } = lazaret(...args);
+      expect(code).toBe(2);
+      expect(err).toContain('a\ufffd[2J');
+      expect(err).not.toContain('\u001b');
+    }
+  });
+
+  it('audits what is there and refuses what is not, in JSON too', async () => {
+    await workbook('log.xlsx');
+    const { code, out } = lazaret('audit', '--json', 'none.xlsx', 'log.xlsx');
+    expect(code).toBe(2);
+    expect(JSON.parse(out)).toMatchObject({
+      audits: [{ file: 'log.xlsx' }],
+      refused: [{ file: 'none.xlsx', message: 'none.xlsx: there is no such file or folder' }],
+    });
+  });
+
+  it('writes out in JSON what a terminal would obey', () => {
+    const rows = 'Volume,200\nForm,chelated\n\nDate,Copper,Notes\n2026-03-01,2.1,gasping \u202e x\n';
+    writeFileSync(join(folder, 'log.csv'), rows);
+    const { out } = lazaret('audit', '--json', 'log.csv');
+    expect(out).not.toContain('\u202e');
+    expect(JSON.stringify(JSON.parse(out))).toContain('gasping \u202e x');
+  });
+
+  it('ends with a sentence and not as if a danger were found, where the answer cannot be written', async () => {
+    if (!existsSync('/dev/full')) return;
+    await workbook('log.xlsx');
+    const { status, stderr } = spawnSync(
+      'sh',
+      ['-c', '"$0" "$1" audit log.xlsx > /dev/full', process.execPath, program],
+      {
+        encoding: 'utf8',
+        cwd: folder,
+      },
+    );
+    expect(status).toBe(2);
+    expect(stderr).toBe('lazaret: the answer cannot be written: the disk is full\n');
+  });
+
+  it('says that a hidden sheet with a log was left out', async () => {
+    const book = new ExcelJS.Workbook();
+    for (const name of ['Log', 'Old']) {
+      const sheet = book.addWorksheet(name, { state: name === 'Old' ? 'hidden' : 'visible' });
+      sheet.addRows([
+        ['Volume', 200],
+        ['Form', 'chelated'],
+        [],
+        ['Date', 'Copper'],
+        [new Date(Date.UTC(2026, 2, 1)), 2.1],
+      ]);
+    }
+    await book.xlsx.writeFile(join(folder, 'two.xlsx'));
+    expect(lazaret('audit', 'two.xlsx').err).toBe(
+      'lazaret: two.xlsx: The hidden sheet "Old" holds a log too, which was left out; --sheet audits it.\n',
+    );
+    expect(lazaret('audit', 'two.xlsx', '--sheet', 'Old').err).toBe('');
   });
 });

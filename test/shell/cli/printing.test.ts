@@ -1,7 +1,8 @@
 import { cellText } from '../../../src/shell/cli/cellText.js';
 import { momentOption } from '../../../src/shell/cli/momentOption.js';
+import { oneLine } from '../../../src/shell/cli/oneLine.js';
 import { printable } from '../../../src/shell/cli/printable.js';
-import { shownTime } from '../../../src/shell/cli/shownTime.js';
+import { isoFromSerial } from '../../../src/index.js';
 import { textTable } from '../../../src/shell/cli/textTable.js';
 import { wallClock } from '../../../src/shell/cli/wallClock.js';
 import { wrapped } from '../../../src/shell/cli/wrapped.js';
@@ -14,11 +15,9 @@ describe('printable', () => {
   });
 });
 
-describe('shownTime', () => {
-  it('gives the wall clock of a serial day to the nearest minute', () => {
-    expect(shownTime(46_082)).toBe('2026-03-01 00:00');
-    expect(shownTime(46_082 + 8 / 24)).toBe('2026-03-01 08:00');
-    expect(shownTime(46_082.999_99)).toBe('2026-03-02 00:00');
+describe('oneLine', () => {
+  it('shows a formula that somebody broke into lines on one', () => {
+    expect(oneLine('QT.BAND( \r\n  "amine"\n)\u001b')).toBe('QT.BAND( "amine" )\ufffd');
   });
 });
 
@@ -79,6 +78,6 @@ describe('momentOption', () => {
 describe('wallClock', () => {
   it('is the clock on the wall of the machine, not that of Greenwich', () => {
     const moment = new Date(2026, 2, 1, 8, 30, 0);
-    expect(shownTime(wallClock(moment))).toBe('2026-03-01 08:30');
+    expect(isoFromSerial(wallClock(moment))).toBe('2026-03-01 08:30');
   });
 });

@@ -40,7 +40,75 @@ describe('what parts the fields of a csv file', () => {
   });
 });
 
+describe('numbers with a unit in a csv file', () => {
+  it('are read by the decimal mark of the file', () => {
+    const text =
+      'Volume;1.234 L\nHeight;1.234,5 mm\n\nDate;Copper;Dose\n2026-03-01;2,05;1.250 mL\n2026-03-02;>2,5 ppm;x\n';
+    expect(csvValues(text)).toEqual([
+      ['Volume', '1234 L'],
+      ['Height', '1234.5 mm'],
+      [],
+      ['Date', 'Copper', 'Dose'],
+      [march(1), 2.05, '1250 mL'],
+      [march(2), '>2,5 ppm', 'x'],
+    ]);
+    expect(csvBook(text).remarks[0]).toContain('"1.234" in row 1 read as 1234');
+    expect(csvValues('Volume,"1,234 L"\nDate,Copper\n2026-03-01,2.051 ppm\n2026-03-02,2.1')[0]).toEqual([
+      'Volume',
+      '1234 L',
+    ]);
+  });
+
+  it('tell of the decimal mark themselves, and are refused where nothing does', () => {
+    expect(csvValues('Copper;Dose\n2,05 ppm;1.250\n')[1]).toEqual(['2,05 ppm', 1250]);
+    expect(csvRefusal('Volume;1.234 L\nDate;Copper\n2026-03-01;2\n')).toContain(
+      'In row 1, column B "1.234" may be 1.234 or 1234',
+    );
+    expect(csvValues('Volume;1.234 L\nDate;Copper\n2026-03-01;2\n', { decimal: 'point' })[0]).toEqual([
+      'Volume',
+      '1.234 L',
+    ]);
+    expect(csvRefusal('Copper;Note\n>2.500;x\n')).toContain('"2.500" may be 2.5 or 2500');
+  });
+
+  it('give way to plain numbers, and are refused where they contradict each other', () => {
+    const plain = 'Copper;Dose\n"2,05";"1,250"\n<0.05;"1,264 mL"\n';
+    expect(csvValues(plain).slice(1)).toEqual([
+      [2.05, 1.25],
+      ['<0.05', '1.264 mL'],
+    ]);
+    expect(csvRefusal('Copper;Dose\n2,05 ppm;1,250 mL\n<0.05;x\n')).toContain('"1,250" may be 1.25 or 1250');
+  });
+
+  it('keep three decimals behind a comma, which a cell alone may not have', () => {
+    expect(csvValues('Date;Copper\n2026-03-01;0,195 ppm\n2026-03-02;<0,050 mg/L\n').map((row) => row[1])).toEqual([
+      'Copper',
+      '0.195 ppm',
+      '<0.05 mg/L',
+    ]);
+  });
+
+  it('are no hours', () => {
+    const text = 'Date;Time;Seen;Copper\n2026-03-01;8.30;8.30 Uhr;2,05\n';
+    expect(csvValues(text)[1]).toEqual([march(1), '8.30', '8.30 Uhr', 2.05]);
+    expect(csvBook(text).remarks[0]).toContain('decimal commas ("2,05" in row 2)');
+  });
+});
+
 describe('what stands before the decimals of a csv file', () => {
+  it('refuses decimals that fell off an unquoted number and fill the next column', () => {
+    const torn = 'Date,Copper,Dose\n2026-03-01,2,05\n2026-03-02,2,1\n';
+    expect(csvRefusal(torn)).toContain('In row 2 a 05 stands behind a 2, so 2,05 may be one number or two');
+    expect(csvRefusal(torn, { decimal: 'point' })).toBe('');
+    expect(csvRefusal('Date,Copper,Lot\n2026-03-01,2.1,7\n2026-03-02,2,05\n')).toBe('');
+  });
+
+  it('tells where both marks are there', () => {
+    expect(csvBook('Date;Copper\n2026-03-01;2,05\n2026-03-02;2.10\n').remarks[0]).toContain(
+      'decimal points ("2.10" in row 3) and decimal commas ("2,05" in row 2)',
+    );
+  });
+
   const column = (...values: string[]): string =>
     `Date;Dose mL\n${values.map((value) => `2026-03-01;${value}`).join('\n')}\n`;
   const read = (text: string, decimal?: 'point' | 'comma') =>
@@ -213,6 +281,14 @@ describe('dates of a csv file', () => {
     const text = 'Date,Arrived\n01/03/2026,14/02/2026\n02/03/2026,x\n';
     expect(csvValues(text)[1]).toEqual([march(1), march(-14)]);
     expect(csvRefusal('Date,Arrived,Died\n01/03/2026,14/02/2026,02/14/2026\n')).not.toBe('');
+  });
+
+  it('refuses dates with one first part and several years, which may begin with the year', () => {
+    expect(csvRefusal(column('26/03/13', '26/03/14'))).toContain('"26/03/13" may be day first or year first');
+    expect(csvRefusal(column('26.03.13', '26.04.14'))).toContain('may be day first or year first');
+    expect(csvRefusal(column('25/03/26', '26/03/26'))).toBe('');
+    expect(csvRefusal(column('26/03/26', '26/04/26'))).toBe('');
+    expect(csvRefusal(column('26/03/13', '26/03/14'), { dates: 'day first' })).toBe('');
   });
 
   it('refuses two-digit parts between hyphens that may begin with the year', () => {

@@ -44,6 +44,13 @@ describe('inputFiles', () => {
     expect(inputFiles([folder])).toHaveLength(5);
   });
 
+  it('tells of what is not there and takes the rest, where somebody listens', () => {
+    const told: string[] = [];
+    const missing = join(folder, 'none.xlsx');
+    expect(inputFiles([missing, folder], (path, { message }) => told.push(`${path} | ${message}`))).toHaveLength(5);
+    expect(told).toEqual([`${missing} | ${missing}: there is no such file or folder`]);
+  });
+
   it('refuses what is not there and a folder without workbooks', () => {
     expect(() => inputFiles([join(folder, 'none.xlsx')])).toThrow(/none\.xlsx: there is no such file or folder/);
     mkdirSync(join(folder, 'empty'));

@@ -37,6 +37,67 @@ describe('auditBook', () => {
     expect(audited?.findings[0]).toMatchObject({ severity: 'verdict', code: 'verdict', answer: { kind: 'complete' } });
   });
 
+  it('takes the card right above each of two logs on one sheet', () => {
+    const other = [
+      ['Volume', 50],
+      ['Form', 'amine'],
+    ];
+    const stacked = { L: [...cardRows, [], ...logRows(2), [], [], ...other, [], ...logRows(2, 0.5)] };
+    expect(places(bookOf(stacked))).toEqual(['L - L!A1:B4', 'L - L!A13:B14']);
+    const beside = [...cardRows, [], ...logRows(2)].map((row, at) => [
+      ...Array.from({ length: 4 }, (_, column) => row[column] ?? null),
+      ...([null, null, ...other, [], ...logRows(2, 0.5)][at] ?? []),
+    ]);
+    expect(places(bookOf({ L: beside }))).toEqual(['L - L!A1:B4', 'L - L!E3:F4']);
+    expect(why(bookOf({ L: [...cardRows, [], ...other, [], ...logRows(2)] }))).toContain('more than one card');
+  });
+
+  it('gives two logs of one sheet no card that somebody names for one of them', () => {
+    const other = [
+      ['Volume', 50],
+      ['Form', 'amine'],
+    ];
+    const stacked = { L: [...cardRows, [], ...logRows(2), [], [], ...other, [], ...logRows(2, 0.5)] };
+    expect(why(bookOf(stacked), { card: 'L!A1:B4' })).toBe(
+      `Sheet "L" has two logs, L!A6:C10 and L!A16:C20, and L!A1:B4 is the card of one; ` +
+        `write each log's card right above it, or give each log a sheet of its own`,
+    );
+    expect(places(bookOf({ Card: cardRows, One: logRows(3), Two: logRows(3) }), { card: 'Card!A1:B4' })).toHaveLength(
+      2,
+    );
+  });
+
+  it('says what is missing where several sheets or systems are there', () => {
+    const other = { Log: [...cardRows, [], ...logRows(2)], Overview: logRows(1) };
+    expect(why(bookOf(other))).toMatch(/^Sheet "Overview": no card was found; .*ask for the sheet of the log alone$/);
+    expect(why(bookOf({ L: sharedRows(['A1', 'D1'], 2), Card: cardRows }))).toContain(
+      'at least "System", "Volume" and "Form"',
+    );
+  });
+
+  it('names rows of the sheet in sentences too', () => {
+    const log = [
+      ['Date', 'Copper', 'WC'],
+      [firstDay, 2.2, null],
+      [firstDay + 1, 2.2, 0.25],
+    ];
+    const [audited] = auditBook(bookOf({ L: [...cardRows, [], ...log] }));
+    const sentences = auditedTable(audited!).rows.map((row) => String(row[3]));
+    expect(sentences).toContain('Row 8: change 0.25 may be litres or a share; write "0.25 L" or "25%".');
+  });
+
+  it('refuses times that are no dates', () => {
+    const log = [
+      ['Date', 'Copper'],
+      [30.3, 2.2],
+      [31.3, 2.2],
+      [1.4, 2.2],
+    ];
+    expect(why(bookOf({ L: [...cardRows, [], ...log] }))).toBe(
+      'Sheet "L", row 9: its time would be a day before 1950, and so all others; write dates with day, month and year, like 2026-03-01',
+    );
+  });
+
   it('leaves later rows out', () => {
     const [audited] = auditBook(bookOf({ Log: beside(logRows(31), cardRows) }), { asOf: firstDay + 10 });
     expect(audited?.treatment).toMatchObject({ now: firstDay + 10, isAsked: true });

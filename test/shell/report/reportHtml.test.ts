@@ -1,7 +1,9 @@
 import { JSDOM, VirtualConsole } from 'jsdom';
 import { auditTable, cautions, holdSpans, isoFromSerial } from '../../../src/index.js';
+import { auditBook } from '../../../src/shell/locate/auditBook.js';
 import { findingsInSheet } from '../../../src/shell/locate/findingsInSheet.js';
 import { reportHtml } from '../../../src/shell/report/reportHtml.js';
+import { bookOf } from '../locate/bookOf.js';
 import { pastTreatment, shopTreatment, treatmentOfRows } from '../plot/demoTreatments.js';
 import { auditedDemo, made, pastReport, troubledReport } from './demoReports.js';
 
@@ -209,6 +211,21 @@ describe('reportHtml', () => {
     );
     expect(textOf(whole, '.answer')[0]).toMatch(/^Running: /);
     expect(textOf(whole, '.figures dt')[0]).toBe('held so far');
+  });
+
+  it('gives the days of an open verdict with their condition', () => {
+    const rows = [
+      ['Volume', 200],
+      ['Form', 'chelated'],
+      [],
+      ['When', 'Copper'],
+      ...[2.1, 'LOW', 2.1, 2.1].map((v, at) => [46082 + at, v]),
+    ];
+    const [audited] = auditBook(bookOf({ L: rows }));
+    if (audited === undefined) throw new Error('no log was found');
+    const page = opened(reportHtml({ audited, file: 'open.xlsx', asOf: null, made }));
+    expect(textOf(page, '.answer')[0]).toMatch(/^Open because of row 6/);
+    expect(textOf(page, '.figures dt')[0]).toBe('held so far, if row 6 was in the band');
   });
 
   it('makes nothing of text from the file but text', () => {
