@@ -1,7 +1,5 @@
-import { mkdirSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { basename } from 'node:path';
 import { addressOf } from '../address/addressOf.js';
-import { fileAt } from '../files/fileAt.js';
 import { inputFiles } from '../files/inputFiles.js';
 import { readWhole } from '../files/readWhole.js';
 import { writeWhole } from '../files/writeWhole.js';
@@ -9,8 +7,10 @@ import type { BundledFunction } from '../host/bundledFunction.js';
 import { recalculated, type CellChange } from '../recalc/recalculated.js';
 import { FileProblem } from '../zip/fileProblem.js';
 import { cellText } from './cellText.js';
+import { oneLine } from './oneLine.js';
 import { printable } from './printable.js';
 import type { Progress } from './progress.js';
+import { recalcTargets } from './recalcTargets.js';
 import { exitCode, type ExitCode, type Terminal } from './terminal.js';
 
 export interface RecalcTerms {
@@ -24,8 +24,8 @@ export interface RecalcTerms {
 
 /** `lazaret recalc FILE… --out OUT`: copies whose cells with our functions hold fresh values, and nothing else differs. */
 export async function recalc(paths: readonly string[], terms: RecalcTerms, terminal: Terminal): Promise<ExitCode> {
-  const files = inputFiles(paths);
-  const targets = targetsOf(files, terms.out);
+  const files = workbooksAt(paths);
+  const targets = recalcTargets(files, { paths, out: terms.out });
   const bar = terms.progress(files.length);
   const texts: string[] = [];
   const problems: string[] = [];
@@ -52,13 +52,14 @@ async function recalcOne(file: string, target: string, inputs: readonly string[]
   const changed =
     changes.length === 0 ? 'nothing changed' : `${changes.length} ${changes.length === 1 ? 'cell' : 'cells'} changed`;
   const head = `${printable(file)} -> ${printable(target)}: ${ours}, ${changed}`;
-  return [head, ...changes.map(changeLine), ...remarks.map((remark) => `  ${printable(remark)}`)].join('\n');
+  return [head, ...changes.map(changeLine), ...remarks.map((remark) => `  ${oneLine(remark)}`)].join('\n');
 }
 
-function changeLine({ sheet, row, column, was, is, formula, reason }: CellChange): string {
-  const from = formula === '' ? '' : `  ${printable(formula)}`;
-  const why = reason === undefined || reason === '' ? '' : `  (${printable(reason)})`;
-  return `  ${printable(sheet)}!${addressOf(row, column)}: ${value(was)} -> ${value(is)}${why}${from}`;
+function changeLine({ sheet, row, column, was, is, formula, reason, isTime }: CellChange): string {
+  const from = formula === '' ? '' : `  ${oneLine(formula)}`;
+  const why = reason === undefined || reason === '' ? '' : `  (${oneLine(reason)})`;
+  const time = isTime === true ? ` (${cellText(is, true)})` : '';
+  return `  ${oneLine(sheet)}!${addressOf(row, column)}: ${value(was)} -> ${value(is)}${time}${why}${from}`;
 }
 
 function value(cell: CellChange['is']): string {
@@ -66,16 +67,9 @@ function value(cell: CellChange['is']): string {
   return cell === null ? 'empty' : text;
 }
 
-/** One file goes to the file named; several, or a folder that is there, to files of the same names in a folder. */
-function targetsOf(files: readonly string[], out: string): string[] {
-  const there = fileAt(out);
-  const isFolder = there?.isDirectory() === true;
-  if (files.length === 1 && !isFolder) return [out];
-  if (there !== undefined && !isFolder)
-    throw new FileProblem(`${out} is a file; for ${files.length} files give a folder`);
-  mkdirSync(out, { recursive: true });
-  const targets = files.map((file) => join(out, basename(file)));
-  const twice = targets.find((target, i) => targets.indexOf(target) !== i);
-  if (twice !== undefined) throw new FileProblem(`two files are named ${basename(twice)}; run them apart`);
-  return targets;
+/** A folder stands for the workbooks in it: a csv file there stores no formulas, and is told so where it is named itself. */
+function workbooksAt(paths: readonly string[]): string[] {
+  const files = inputFiles(paths).filter((file) => paths.includes(file) || !/\.(?:csv|tsv)$/i.test(file));
+  if (files.length === 0) throw new FileProblem(`${paths.join(', ')} holds no .xlsx, .xlsm or .ods file`);
+  return files;
 }

@@ -48,7 +48,7 @@ function leftCells({ sheet, row, column, outcome, filled, area }: RunFormula): C
 }
 
 function isTime({ outcome }: RunFormula, column: number): boolean {
-  if (outcome?.calls === undefined) return false;
+  if (outcome?.calls === undefined) return outcome?.moments?.(column) === true;
   const { calls, grid } = outcome;
   const heading = grid.length > 1 ? grid[0]?.[column] : undefined;
   return answerFormat(calls.slice(namespace.length + 1), heading) !== '';

@@ -11,7 +11,7 @@ export interface CellChange {
   readonly is: CellValue;
   /** Why it is an error. */
   readonly reason?: string;
-  /** A moment, counted from 1900 unless the cell shows it as a bare number. */
+  /** A moment, counted from 1900; not said of one that a file stores as a bare number from 1904 on. */
   readonly isTime?: boolean;
   /** The cell whose array formula fills this one. */
   readonly anchor?: { readonly row: number; readonly column: number };

@@ -7,7 +7,7 @@ import { loadedLibrary } from './loadedLibrary.js';
 import { BookRun } from './run/bookRun.js';
 import { FormulaTexts } from './run/formulaTexts.js';
 import { tellsTime } from './run/tellsTime.js';
-import { runFormulas } from './run/runFormula.js';
+import { runFormulas } from './run/runFormulas.js';
 
 export interface EvaluationTerms {
   /** What NOW() gives, TODAY() without its time of day. [serial day from 1900] */

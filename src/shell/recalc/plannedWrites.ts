@@ -83,7 +83,7 @@ function cellChange(answer: CellAnswer, was: CellValue, is: CellValue): CellChan
     was,
     is,
     ...(reason !== undefined && { reason }),
-    ...(isTime === true && { isTime }),
+    ...(isTime === true && is === answer.value && { isTime }),
     ...(anchor !== undefined && { anchor }),
   };
 }

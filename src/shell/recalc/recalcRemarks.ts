@@ -6,7 +6,8 @@ import type { CellChange } from './cellChange.js';
 import { Dependents } from './run/dependents.js';
 import { FormulaTexts } from './run/formulaTexts.js';
 import { tellsTime } from './run/tellsTime.js';
-import { runFormulas, type RunFormula } from './run/runFormula.js';
+import type { RunFormula } from './run/runFormula.js';
+import { runFormulas } from './run/runFormulas.js';
 
 const mostNamed = 5;
 
@@ -35,7 +36,9 @@ function keptRemarks(answers: readonly CellAnswer[]): string[] {
       ({ sheet, row, column, reason = '' }) => `${sheet}!${addressOf(row, column)} keeps its stored value: ${reason}`,
     );
   const rest = kept.length - named.length;
-  return rest > 0 ? [...named, `${rest} more ${formulaCount(rest)} their stored values for such reasons`] : named;
+  if (rest === 0) return named;
+  const more = rest === 1 ? '1 more formula keeps its stored value' : `${rest} more formulas keep their stored values`;
+  return [...named, `${more} for such reasons`];
 }
 
 /** A cell of others that holds the time counted by the moment given, while the file still shows the stored one. */
@@ -63,8 +66,4 @@ function readerRemarks(others: readonly RunFormula[], texts: FormulaTexts, chang
   return [
     `${readers.size} other ${them} cells that changed; a spreadsheet program computes ${they} anew when it recalculates`,
   ];
-}
-
-function formulaCount(count: number): string {
-  return count === 1 ? 'formula keeps' : 'formulas keep';
 }

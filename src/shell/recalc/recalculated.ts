@@ -33,7 +33,10 @@ export async function recalculated(
 ): Promise<Recalculated> {
   const book = readBook(bytes, name);
   if (book.kind === 'csv') {
-    throw new FileProblem('a csv file stores no formulas; save the workbook as .xlsx or .ods and give that');
+    const is = /\.(?:xlsx|xlsm|ods)$/i.test(name)
+      ? 'the file holds plain text and no workbook, whatever its name says'
+      : 'a csv file stores no formulas';
+    throw new FileProblem(`${is}; save the workbook as .xlsx or .ods and give that`);
   }
   const answers = await evaluatedBook(book, bundle, terms);
   const { writes, changes } = plannedWrites(book, answers);

@@ -30,6 +30,24 @@ describe('evaluatedBook', () => {
     expect(await answersOf(book)).toEqual({ 'Log!D1': 4, 'Log!D2': 4, 'Log!D4': '4 days' });
   });
 
+  it('takes a formula that calls one of ours through a name for ours', async () => {
+    const names = [
+      { name: 'Days', formula: '_xldudf_QT_HOLDDAYS(Log!$A$2:$A$6,Log!$B$2:$B$6,"chelated")' },
+      { name: 'Left', formula: '30-Days' },
+      { name: 'HeldIn', formula: 'LAMBDA(when,_xldudf_QT_HOLDDAYS(when,Log!$B$2:$B$6,"chelated"))' },
+      { name: 'Levels', formula: 'Log!$B$2:$B$6' },
+    ];
+    const cells = {
+      D1: { formula: 'Days', value: 99 },
+      D2: { formula: 'Left', value: 99 },
+      D3: { formula: 'HeldIn(A2:A6)', value: 99 },
+      D4: { formula: 'SUM(Levels)', value: 99 },
+      D5: { formula: '"Days"', value: 99 },
+    };
+    const book = testBook({ Log: { ...log, ...cells } }, { names });
+    expect(await answersOf(book)).toEqual({ 'Log!D1': 4, 'Log!D2': 26, 'Log!D3': 4 });
+  });
+
   it('needs nothing of a book without them', async () => {
     expect(await evaluatedBook(testBook({ Log: { A1: { formula: '1+1' } } }), bundle, { now: 1 })).toEqual([]);
   });

@@ -120,6 +120,32 @@ describe('recalculated', () => {
     expect((await recalculated(fresh.bytes, 'log.xlsx', bundle, { now: 46_084.5 })).bytes).toBe(fresh.bytes);
   });
 
+  it.each([
+    ['IFERROR(START,"")', 44_620],
+    ['_xlfn.LET(_xlpm.s,START,_xlpm.s+1)', 44_621],
+    ['IF(_xldudf_QT_RISE(168,20,4)&gt;0,A3)', 44_621],
+    ['ROUND(START+0.25,0)', 44_620],
+    ['MAX(INDEX(ROWS,0,1))', 44_622],
+    ['INDEX(ROWS,2,1)', 44_620],
+    ['DATE(2026,3,1)+0*INDEX(ROWS,2,2)', 44_620],
+    ['START-A2', 0],
+    ['NOW()-START', 4.5],
+    ['INDEX(ROWS,2,2)*1000', 2100],
+    ['1000*ROUND(SUM(INDEX(ROWS,0,2)),1)', 6300],
+    ['A3-3+0*START', 44_618],
+  ])('counts the moment that %s gives as the file counts them, and no other number', async (formula, expected) => {
+    const written = formula
+      .replace('START', '_xldudf_QT_HOLDSTART(A2:A4,B2:B4,"chelated")')
+      .replace('ROWS', '_xldudf_QT_HOLDROWS(A2:A4,B2:B4,"chelated")');
+    const rows = [2, 3, 4].map(
+      (row) =>
+        `<row r="${row}"><c r="A${row}" s="1"><v>${46_080 + row - 1462}</v></c><c r="B${row}"><v>2.1</v></c></row>`,
+    );
+    const sheet = `<row r="1"><c r="D1"><f>${written}</f></c></row>${rows.join('')}`;
+    const fresh = await recalculated(smallWorkbook({ date1904: true, sheet }), 'log.xlsx', bundle, { now: 46_086.5 });
+    expect(Number(/<v>([\d.]+)<\/v>/.exec(rowsIn(fresh.bytes))?.[1])).toBe(expected);
+  });
+
   it('remarks on what it could not work out', async () => {
     const bytes = withRows('<c r="D1"><f>FOO(_xldudf_QT_MGPERL(B2))</f><v>7</v></c>');
     const { bytes: same, remarks } = await recalculated(bytes, 'log.xlsx', bundle, { now });

@@ -5,13 +5,14 @@ import type { FormulaNode } from '../../sheetFormula/formulaNode.js';
 import { content } from '../evaluate/content.js';
 import { formulaValue } from '../evaluate/formulaValue.js';
 import { intersection } from '../evaluate/intersection.js';
-import { Area, type Grid, type Place, type Value, type World } from '../evaluate/value.js';
+import { Area, isGrid, type Grid, type Place, type Value, type World } from '../evaluate/value.js';
 import type { BookCells } from './bookCells.js';
 import { CircularReference } from './circularReference.js';
 import { failedOutcome } from './failedOutcome.js';
 import type { FormulaFunctions } from './formulaFunctions.js';
 import type { FormulaTexts } from './formulaTexts.js';
-import type { RunFormula } from './runFormula.js';
+import { momentColumns, type MomentColumns } from './momentColumns.js';
+import type { Refusal, RunFormula } from './runFormula.js';
 import { shapedAnswer } from './shapedAnswer.js';
 import type { WaitingFormulas } from './waitingFormulas.js';
 
@@ -80,7 +81,10 @@ export class FormulaRun implements World {
 
   call(name: string, given: readonly (Value | undefined)[], place: Place): Value {
     const formula = this.current;
-    return this.parts.functions.call(name, given, { place, world: this, note: (one) => formula?.refusals.push(one) });
+    const note = (one: Refusal): unknown => formula?.refusals.push(one);
+    const answer = this.parts.functions.call(name, given, { place, world: this, note });
+    if (isGrid(answer) && answer[0] !== undefined && isOurs(name)) formula?.headings.set(name, answer[0]);
+    return answer;
   }
 
   /** Works out a formula whose cells are wanted now. */
@@ -93,7 +97,7 @@ export class FormulaRun implements World {
     const before = this.current;
     this.current = formula;
     this.clock += 1;
-    Object.assign(formula, { state: 'running', reads: [], refusals: [], workedAt: this.clock });
+    Object.assign(formula, { state: 'running', reads: [], refusals: [], headings: new Map(), workedAt: this.clock });
     let circle: CircularReference | undefined;
     try {
       this.answer(formula);
@@ -114,7 +118,17 @@ export class FormulaRun implements World {
     const value = formulaValue(node, { ...scope, evaluate: formulaValue });
     const isRange = formula.kind === 'cell' && value instanceof Area;
     const read = content(isRange ? intersection(value, formula) : value, { world: this });
-    const calls = node.kind === 'call' && isOurs(node.name) ? { calls: node.name } : {};
-    formula.outcome = { grid: shapedAnswer(read, formula), ...calls };
+    const gives =
+      node.kind === 'call' && isOurs(node.name) ? { calls: node.name } : { moments: this.moments(node, formula) };
+    formula.outcome = { grid: shapedAnswer(read, formula), ...gives };
+  }
+
+  private moments(node: FormulaNode, { sheet, headings }: RunFormula): MomentColumns {
+    const { cells } = this.parts;
+    const showsDays = (name: string | undefined, range: CellRange): MomentColumns => {
+      const read = cells.sheetNamed(name ?? sheet);
+      return (column) => read !== undefined && cells.sheet(read).showsDays(range, column);
+    };
+    return momentColumns(node, { headings, showsDays });
   }
 }

@@ -1,8 +1,7 @@
 import type { CellRange } from '../../address/cellRange.js';
 import type { CellValue } from '../../host/cellValue.js';
-import { callsOurs } from '../../sheetFormula/callsOurs.js';
-import type { Book, BookCell } from '../../workbook/book.js';
 import type { Area } from '../evaluate/value.js';
+import type { MomentColumns } from './momentColumns.js';
 
 /** What a function of ours said when it refused. */
 export interface Refusal {
@@ -19,6 +18,8 @@ export interface Outcome {
   readonly isKept?: boolean;
   /** The function of ours whose answer the cells hold, such as QT.HOLDS, where the formula does no more than call it. */
   readonly calls?: string;
+  /** Whether the cells hold moments, by column, where the formula does more than call a function of ours. */
+  readonly moments?: MomentColumns;
 }
 
 /** A formula of a book on its way to fresh values. */
@@ -41,43 +42,7 @@ export interface RunFormula {
   workedAt: number;
   reads: Area[];
   refusals: Refusal[];
+  /** Heading rows of the tables that functions of ours gave it, by the name of the function. */
+  headings: Map<string, readonly CellValue[]>;
   outcome?: Outcome;
-}
-
-/** The formulas of a book, sheet by sheet and row by row. */
-export function runFormulas(book: Book): RunFormula[] {
-  return book.sheets.flatMap(({ name, rows }) =>
-    rows.flatMap((cells, row) =>
-      (cells ?? []).flatMap((cell, column) =>
-        cell?.formula === undefined ? [] : [runFormula({ cell, formula: cell.formula, sheet: name, row, column })],
-      ),
-    ),
-  );
-}
-
-interface FormulaCell {
-  readonly cell: BookCell;
-  readonly formula: string;
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-}
-
-function runFormula({ cell, formula, sheet, row, column }: FormulaCell): RunFormula {
-  const filled = cell.fills ?? { firstRow: row, firstColumn: column, lastRow: row, lastColumn: column };
-  return {
-    sheet,
-    row,
-    column,
-    stored: formula,
-    kind: cell.dynamic === true ? 'dynamic' : cell.fills === undefined ? 'cell' : 'array',
-    isOurs: callsOurs(formula),
-    filled,
-    area: filled,
-    claimed: filled,
-    state: 'waiting',
-    workedAt: 0,
-    reads: [],
-    refusals: [],
-  };
 }

@@ -2,6 +2,7 @@ import type { CellRange } from '../../address/cellRange.js';
 import type { CellValue } from '../../host/cellValue.js';
 import { sheetLimits } from '../../sheetFormula/sheetLimits.js';
 import type { BookSheet } from '../../workbook/book.js';
+import { isDateFormat } from '../../workbook/isDateFormat.js';
 import type { Grid } from '../evaluate/value.js';
 import { isInside } from './isInside.js';
 
@@ -33,6 +34,16 @@ export class SheetCells {
     this.rowsUsed = Math.max(this.rowsUsed, row + 1);
     this.columnsUsed = Math.max(this.columnsUsed, column + 1);
     for (const [key, { range }] of this.kept) if (isInside(range, row, column)) this.kept.delete(key);
+  }
+
+  /** Whether the cells in a column of a range show days: its first cell that holds a number decides. */
+  showsDays({ firstRow, firstColumn, lastRow }: CellRange, column: number): boolean {
+    const last = Math.min(lastRow, this.sheet.rows.length - 1);
+    for (let row = firstRow; row <= last; row += 1) {
+      const cell = this.sheet.rows[row]?.[firstColumn + column];
+      if (typeof cell?.value === 'number') return isDateFormat(cell.format);
+    }
+    return false;
   }
 
   /** Whole columns or rows as far as the sheet is in use; at least one cell. */
