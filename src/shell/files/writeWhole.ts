@@ -42,6 +42,8 @@ function refuseTarget(target: string, inputs: readonly string[], replace: boolea
   if (there === undefined) return;
   if (there.isDirectory()) throw new FileProblem(`${target} is a folder; give the name of a file`);
   if (!there.isFile()) throw new FileProblem(`${target} is no ordinary file; give the name of one`);
+  // A file that may only be read was put out of reach on purpose, although its folder would let it go.
+  if ((there.mode & 0o222n) === 0n) throw new FileProblem(`${target} may only be read; give another name`);
   if (there.size > 0 && !replace) {
     throw new FileProblem(`${target} is there already; give another name, or --replace to write over it`);
   }

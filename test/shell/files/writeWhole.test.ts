@@ -56,6 +56,13 @@ describe('writeWhole', () => {
     expect(readFileSync(target, 'utf8')).toBe('newer');
   });
 
+  it('leaves a file alone that may only be read, also when told to write over it', () => {
+    const target = join(folder, 'kept.html');
+    writeFileSync(target, 'old', { mode: 0o444 });
+    expect(() => writeWhole(target, 'new', terms([], true))).toThrow(/kept\.html may only be read; give another name/);
+    expect(readFileSync(target, 'utf8')).toBe('old');
+  });
+
   it('says why a target cannot be written', () => {
     const file = join(folder, 'file');
     writeFileSync(file, 'x');
