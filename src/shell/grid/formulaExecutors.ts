@@ -2,22 +2,19 @@ import type { Nullable } from '@univerjs/core';
 import {
   ArrayValueObject,
   BaseFunction,
-  BooleanValueObject,
   ErrorValueObject,
-  NullValueObject,
-  NumberValueObject,
-  StringValueObject,
   type BaseValueObject,
   type ErrorType,
 } from '@univerjs/engine-formula';
 import { addressOf } from '../address/addressOf.js';
 import type { Answer } from '../host/answer.js';
 import { callFunction } from '../host/callFunction.js';
-import { isCellError, type CellValue, type Given } from '../host/cellValue.js';
+import type { CellValue, Given } from '../host/cellValue.js';
 import { cellName } from '../host/functionCatalogue.js';
 import { answerFormat } from './answerFormat.js';
 import type { BundledFunction } from '../host/bundledFunction.js';
 import { Refusals } from './refusals.js';
+import { valueObject } from './valueObject.js';
 
 type Executor = [new (name: string) => BaseFunction, string];
 
@@ -55,11 +52,11 @@ function cellValueOf(object: Nullable<BaseValueObject>): CellValue {
 
 function valueObjectOf(answer: Answer, id: string): BaseValueObject {
   if (answer.kind === 'error') return ErrorValueObject.create(answer.code as ErrorType);
-  if (answer.kind === 'cell') return cellObject(answer.value, answerFormat(id, undefined));
+  if (answer.kind === 'cell') return valueObject(answer.value, answerFormat(id, undefined));
   const heading = answer.rows[0] ?? [];
   return ArrayValueObject.create({
     calculateValueList: answer.rows.map((row) =>
-      row.map((value, column) => cellObject(value, answerFormat(id, heading[column]))),
+      row.map((value, column) => valueObject(value, answerFormat(id, heading[column]))),
     ),
     rowCount: answer.rows.length,
     columnCount: heading.length,
@@ -68,12 +65,4 @@ function valueObjectOf(answer: Answer, id: string): BaseValueObject {
     row: -1,
     column: -1,
   });
-}
-
-function cellObject(value: CellValue, format: string): BaseValueObject {
-  if (value === null) return NullValueObject.create();
-  if (isCellError(value)) return ErrorValueObject.create(value.basicValue as ErrorType);
-  if (typeof value === 'number') return NumberValueObject.create(value, format);
-  if (typeof value === 'boolean') return BooleanValueObject.create(value);
-  return StringValueObject.create(value);
 }

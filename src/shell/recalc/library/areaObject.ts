@@ -2,7 +2,7 @@ import { RangeReferenceObject, type ArrayValueObject } from '@univerjs/engine-fo
 import { CellValueType, type ICellData, type Nullable } from '@univerjs/core';
 import { isCellError, type CellValue } from '../../host/cellValue.js';
 import { Area, type World } from '../evaluate/value.js';
-import { arrayObject } from './valueObject.js';
+import { arrayObject } from './arrayObject.js';
 
 /** An area as the library takes a reference: it reads the cells when it needs them. */
 export class AreaObject extends RangeReferenceObject {

@@ -14,7 +14,8 @@ import { sheetLimits } from '../../sheetFormula/sheetLimits.js';
 import { Area, errorCell, isGrid, Lambda, type Grid, type Place, type Value, type World } from '../evaluate/value.js';
 import { CircularReference } from '../run/circularReference.js';
 import { AreaObject } from './areaObject.js';
-import { arrayObject, valueObject } from './valueObject.js';
+import { valueObject } from '../../grid/valueObject.js';
+import { arrayObject } from './arrayObject.js';
 
 /** The usual functions of a sheet, from a library. */
 export interface FunctionLibrary {
