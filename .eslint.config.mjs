@@ -4,14 +4,14 @@ import tseslint from 'typescript-eslint';
 /** Data tables, whose length is that of their subject. */
 const tables = [
   'functions/examples.ts',
-  'src/references/*.ts',
-  'src/result/problem.ts',
-  'src/rules/signs/signWords.ts',
-  'src/text/message.ts',
-  'src/units/{quantity,unitTable}.ts',
+  'src/engine/references/*.ts',
+  'src/engine/result/problem.ts',
+  'src/engine/rules/signs/signWords.ts',
+  'src/engine/text/message.ts',
+  'src/engine/units/{quantity,unitTable}.ts',
 ];
 
-const engine = { files: ['src/**/*.ts'], ignores: ['src/shell/**'] };
+const engine = { files: ['src/base/**/*.ts', 'src/engine/**/*.ts'] };
 
 const verbs = {
   selector: 'FunctionDeclaration[id.name=/^(get|calculate|compute)[A-Z]/]',
@@ -19,7 +19,7 @@ const verbs = {
 };
 const casts = {
   selector: 'TSAsExpression:not([typeAnnotation.typeName.name="const"])',
-  message: 'Casts stand in src/units alone.',
+  message: 'Casts stand in src/engine/units alone.',
 };
 const newer = {
   selector: 'CallExpression[callee.property.name=/^(at|replaceAll|findLast|findLastIndex|toSorted|hasOwn)$/]',
@@ -88,7 +88,7 @@ export default tseslint.config(
       ],
     },
   },
-  { files: ['src/units/**/*.ts'], rules: { 'no-restricted-syntax': ['error', verbs, newer] } },
+  { files: ['src/engine/units/**/*.ts'], rules: { 'no-restricted-syntax': ['error', verbs, newer] } },
   {
     // A cell holds anything, and the metadata generator reads only literal types.
     files: ['functions/**/*.ts'],

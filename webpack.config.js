@@ -3,7 +3,7 @@ const path = require('node:path');
 const webpack = require('webpack');
 const CustomFunctionsMetadataPlugin = require('custom-functions-metadata-plugin');
 const MiniCssExtractPlugin = require('mini-css-extract-plugin');
-const { AddInFiles } = require('./src/shell/addin/addInFiles.cjs');
+const { AddInFiles } = require('./src/app/addin/addInFiles.cjs');
 
 const dist = path.resolve(__dirname, 'dist');
 const typescript = {
@@ -61,7 +61,7 @@ const bench = {
 const page = {
   ...typescript,
   name: 'page',
-  entry: { page: './src/shell/page/main.ts' },
+  entry: { page: './src/app/page/main.ts' },
   output: { path: dist, chunkFilename: 'page/[id].js' },
   module: {
     rules: [
@@ -80,7 +80,7 @@ const serve = {
   ...typescript,
   name: 'serve',
   target: 'node',
-  entry: { serve: './src/shell/serve/main.ts' },
+  entry: { serve: './src/app/serve/main.ts' },
   module: { rules: [{ test: /\.ts$/, loader: 'ts-loader', options: { transpileOnly: true, instance: 'serve' } }] },
   optimization: { minimize: false },
   node: { __dirname: false },
@@ -92,7 +92,7 @@ const commandLine = {
   ...typescript,
   name: 'command-line',
   target: 'node20',
-  entry: { lazaret: ['./src/shell/cli/main.ts', 'excelize-wasm/excelize.wasm.gz'] },
+  entry: { lazaret: ['./src/app/cli/main.ts', 'excelize-wasm/excelize.wasm.gz'] },
   output: { path: dist, chunkFilename: 'lazaret/[id].js' },
   module: {
     rules: [

@@ -1,4 +1,4 @@
-import { isNotYet, message, type Problem, type Result, type Table, type TableCell } from '../src/index.js';
+import { isNotYet, message, type Problem, type Result, type Table, type TableCell } from '../src/engine/index.js';
 
 /** The most a host delivers to the sheet. [characters of JSON] */
 const largestTable = 2_000_000;

@@ -1,4 +1,4 @@
-import { formBand, formIn, ok } from '../src/index.js';
+import { formBand, formIn, ok } from '../src/engine/index.js';
 import { pairAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
 

@@ -1,4 +1,4 @@
-import type { Cell } from '../src/index.js';
+import type { Cell } from '../src/engine/index.js';
 
 /**
  * A plain cell from whatever a host puts into one: numbers, texts, nothing, rich cells that carry their plain value, and

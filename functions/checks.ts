@@ -1,4 +1,4 @@
-import { cautionsTable, ok, selfCheckTable } from '../src/index.js';
+import { cautionsTable, ok, selfCheckTable } from '../src/engine/index.js';
 import { tableAnswer } from './answer.js';
 
 /**

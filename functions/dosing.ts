@@ -21,7 +21,7 @@ import {
   volumeIn,
   wholeNumberIn,
   type Cell,
-} from '../src/index.js';
+} from '../src/engine/index.js';
 import { numberAnswer, tableAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
 

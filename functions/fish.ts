@@ -9,7 +9,7 @@ import {
   toleranceTable,
   treatmentsFor,
   treatmentTable,
-} from '../src/index.js';
+} from '../src/engine/index.js';
 import { tableAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
 import { rangeOf } from './rangeOf.js';

@@ -1,4 +1,13 @@
-import { holdDays, holdEnds, holdRows, holdRowsTable, holdSpans, holdsTable, holdStart, ok } from '../src/index.js';
+import {
+  holdDays,
+  holdEnds,
+  holdRows,
+  holdRowsTable,
+  holdSpans,
+  holdsTable,
+  holdStart,
+  ok,
+} from '../src/engine/index.js';
 import { numberAnswer, tableAnswer } from './answer.js';
 import { columnsAnswer, traceAnswerOf } from './holdQuestion.js';
 

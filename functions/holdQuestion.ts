@@ -20,7 +20,7 @@ import {
   type Problem,
   type ReadingColumns,
   type Result,
-} from '../src/index.js';
+} from '../src/engine/index.js';
 import { cellOf } from './cellOf.js';
 import { rangeOf } from './rangeOf.js';
 

@@ -13,7 +13,7 @@ import {
   type Result,
   type SystemCard,
   type LoggedTreatment,
-} from '../src/index.js';
+} from '../src/engine/index.js';
 import { cellOf } from './cellOf.js';
 import { rangeOf } from './rangeOf.js';
 

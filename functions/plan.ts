@@ -18,7 +18,7 @@ import {
   timeIn,
   unlessBlankOrZero,
   usualHoldDays,
-} from '../src/index.js';
+} from '../src/engine/index.js';
 import { pairAnswer, tableAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
 import { rangeOf } from './rangeOf.js';

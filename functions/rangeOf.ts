@@ -1,4 +1,4 @@
-import type { RawRange } from '../src/index.js';
+import type { RawRange } from '../src/engine/index.js';
 
 /** A range argument as rows of cells. A host may send one cell bare, and nothing at all for an empty one. */
 export function rangeOf(raw: unknown): RawRange {

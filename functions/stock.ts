@@ -14,7 +14,7 @@ import {
   thinnedStock,
   thinTable,
   volumeIn,
-} from '../src/index.js';
+} from '../src/engine/index.js';
 import { numberAnswer, tableAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
 

@@ -1,4 +1,4 @@
-import { ok, refuse, systemCards, systemsNow, systemsTable, timeIn } from '../src/index.js';
+import { ok, refuse, systemCards, systemsNow, systemsTable, timeIn } from '../src/engine/index.js';
 import { tableAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
 import { readSharedLog } from './logQuestion.js';

@@ -15,7 +15,7 @@ import {
   optionally,
   readingToKeep,
   usualAimChance,
-} from '../src/index.js';
+} from '../src/engine/index.js';
 import { numberAnswer, tableAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
 import { columnsAnswer } from './holdQuestion.js';

@@ -17,7 +17,7 @@ import {
   strengthIn,
   volumeByDose,
   volumeIn,
-} from '../src/index.js';
+} from '../src/engine/index.js';
 import { numberAnswer, numberOrNothingAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
 

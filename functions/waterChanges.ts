@@ -14,7 +14,7 @@ import {
   strengthIn,
   surely,
   volumeIn,
-} from '../src/index.js';
+} from '../src/engine/index.js';
 import { numberAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
 

@@ -23,7 +23,7 @@ import {
   temperatureIn,
   totalAmmoniaIn,
   volumeIn,
-} from '../src/index.js';
+} from '../src/engine/index.js';
 import { numberAnswer, tableAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
 import { rangeOf } from './rangeOf.js';

@@ -16,7 +16,7 @@ import {
   readyGates,
   readyTable,
   treatmentLevels,
-} from '../src/index.js';
+} from '../src/engine/index.js';
 import { tableAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
 import { logRangeOf, logQuestion } from './logQuestion.js';

@@ -1,11 +1,13 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import ts from 'typescript';
-import { references } from '../src/references/references.js';
+import { references } from '../src/engine/references/references.js';
 
-const files = readdirSync('src', { recursive: true, encoding: 'utf8' })
-  .filter((name) => name.endsWith('.ts') && !name.startsWith('shell/'))
-  .map((name) => `src/${name}`);
+const files = ['src/base', 'src/engine'].flatMap((folder) =>
+  readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.ts'))
+    .map((name) => `${folder}/${name}`),
+);
 
 interface Documented {
   readonly name: string;
@@ -27,7 +29,7 @@ const functions = files.flatMap((file) => {
 });
 
 /** Folders whose functions give quantities. What only checks or reads an argument gives none. */
-const formulaFolders = /^src\/(chemistry|volume|seawater|dose|ammonia|water|hold|chance)\//;
+const formulaFolders = /^src\/engine\/(chemistry|volume|seawater|dose|ammonia|water|hold|chance)\//;
 const givesNoQuantity = /^(boolean|Problem \| null|Reader<.*>)$/s;
 const formulas = functions.filter((it) => formulaFolders.test(it.file) && !givesNoQuantity.test(it.gives));
 const sectionsInOrder = [

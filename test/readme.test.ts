@@ -1,8 +1,8 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { examples, exampleTopics } from '../functions/examples.js';
-import { functionTables } from '../src/shell/docs/functionTables.js';
-import { withGeneratedPart } from '../src/shell/docs/withGeneratedPart.js';
-import type { FunctionCatalogue } from '../src/shell/host/functionCatalogue.js';
+import { functionTables } from '../src/app/cli/docs/functionTables.js';
+import { withGeneratedPart } from '../src/app/cli/docs/withGeneratedPart.js';
+import type { FunctionCatalogue } from '../src/app/calls/functionCatalogue.js';
 
 const readme = readFileSync('README.md', 'utf8');
 const developers = readFileSync('DEVELOPERS.md', 'utf8');

@@ -2,10 +2,10 @@ import { mkdtempSync, readdirSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { utils, write } from '@e965/xlsx';
-import { auditBook } from '../../src/shell/locate/auditBook.js';
-import { readWhole } from '../../src/shell/files/readWhole.js';
-import type { Book } from '../../src/shell/workbook/book.js';
-import { readBook } from '../../src/shell/workbook/readBook.js';
+import { auditBook } from '../../src/app/logs/auditBook.js';
+import { readWhole } from '../../src/app/cli/files/readWhole.js';
+import type { Book } from '../../src/sheet/book/book.js';
+import { readBook } from '../../src/sheet/read/readBook.js';
 import type { Bench } from './benches.js';
 import { keeperLog } from './logBenches.js';
 

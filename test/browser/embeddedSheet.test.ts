@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
-import { addressOf } from '../../src/shell/address/addressOf.js';
-import { demoWorkbook } from '../../src/shell/demo/demoWorkbook.js';
-import { keeperLogRows } from '../../src/shell/demo/keeperLogRows.js';
+import { addressOf } from '../../src/sheet/address/addressOf.js';
+import { demoWorkbook } from '../../src/app/templates/demo/demoWorkbook.js';
+import { keeperLogRows } from '../../src/app/templates/demo/keeperLogRows.js';
 import { cutOff, stillCutOff } from './cutOff.js';
 import { openBrowser, openPage, type OpenedPage } from './openPage.js';
 import { runningServer, type RunningServer } from './runningServer.js';

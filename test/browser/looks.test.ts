@@ -1,7 +1,7 @@
 import { Workbook } from 'exceljs';
 import type { Browser, Page } from 'playwright-core';
-import { zipEntries } from '../../src/shell/zip/zipEntries.js';
-import { partOf } from '../../src/shell/zip/partOf.js';
+import { zipEntries } from '../../src/sheet/zip/zipEntries.js';
+import { partOf } from '../../src/sheet/zip/partOf.js';
 import { stillCutOff } from './cutOff.js';
 import { openBrowser, openPage, type OpenedPage } from './openPage.js';
 import { openFile, savedFile } from './pageFiles.js';

@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { Workbook } from 'exceljs';
 import type { Browser, Page } from 'playwright-core';
-import type { CellValue } from '../../src/shell/host/cellValue.js';
-import type { Book, BookCell } from '../../src/shell/workbook/book.js';
-import { readBook } from '../../src/shell/workbook/readBook.js';
-import { partOf } from '../../src/shell/zip/partOf.js';
-import { zipEntries } from '../../src/shell/zip/zipEntries.js';
-import { cellRange } from '../../src/shell/address/cellRange.js';
+import type { CellValue } from '../../src/sheet/cell/cellValue.js';
+import type { Book, BookCell } from '../../src/sheet/book/book.js';
+import { readBook } from '../../src/sheet/read/readBook.js';
+import { partOf } from '../../src/sheet/zip/partOf.js';
+import { zipEntries } from '../../src/sheet/zip/zipEntries.js';
+import { cellRange } from '../../src/sheet/address/cellRange.js';
 import { loggedWorkbook } from './loggedWorkbook.js';
 import { openBrowser, openPage, type OpenedPage } from './openPage.js';
 import { dropFile, fileLine, openFile, savedFile } from './pageFiles.js';

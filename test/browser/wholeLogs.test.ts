@@ -1,5 +1,5 @@
 import type { Browser, Page } from 'playwright-core';
-import { shopSystems } from '../../src/shell/demo/shop/shopSystems.js';
+import { shopSystems } from '../../src/app/templates/demo/shop/shopSystems.js';
 import { stillCutOff } from './cutOff.js';
 import { openBrowser, openPage, type OpenedPage } from './openPage.js';
 import { runningServer, type RunningServer } from './runningServer.js';

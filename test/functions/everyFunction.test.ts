@@ -1,5 +1,5 @@
 import { examples } from '../../functions/examples.js';
-import { parseFormula } from '../../src/shell/formula/parseFormula.js';
+import { parseFormula } from '../../src/app/calls/formula/parseFormula.js';
 import { contract } from '../contract.js';
 import { standInHost, type Answer, type ArgumentIn, type CellIn, type FunctionMetadata } from '../host/standInHost.js';
 import { errorCells } from './cells.js';

@@ -1,5 +1,5 @@
 import { examples, type Example, type ExampleCell } from '../../functions/examples.js';
-import { parseFormula } from '../../src/shell/formula/parseFormula.js';
+import { parseFormula } from '../../src/app/calls/formula/parseFormula.js';
 import { standInHost, type Answer } from '../host/standInHost.js';
 
 const host = standInHost();

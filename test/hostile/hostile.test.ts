@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { examples } from '../../functions/examples.js';
-import { parseFormula } from '../../src/shell/formula/parseFormula.js';
+import { parseFormula } from '../../src/app/calls/formula/parseFormula.js';
 import { standInHost, type Answer, type ArgumentIn, type FunctionMetadata, type Scalar } from '../host/standInHost.js';
 import { hostileArgument, hostileCell } from './hostileCells.js';
 

@@ -1,13 +1,13 @@
-import type { CellRange } from '../../src/shell/address/cellRange.js';
-import { nodeBundle } from '../../src/shell/files/nodeBundle.js';
-import { isCellError, type CellValue } from '../../src/shell/host/cellValue.js';
-import { patchXlsx } from '../../src/shell/patch/patchXlsx.js';
-import { recalculated } from '../../src/shell/recalc/recalculated.js';
-import { sameCell } from '../../src/shell/recalc/sameCell.js';
-import { callsOurs } from '../../src/shell/sheetFormula/callsOurs.js';
-import { templateBytes, templatePlans, type TemplateKind } from '../../src/shell/template/templateBytes.js';
-import type { Book, BookCell } from '../../src/shell/workbook/book.js';
-import { readBook } from '../../src/shell/workbook/readBook.js';
+import type { CellRange } from '../../src/sheet/address/cellRange.js';
+import { nodeBundle } from '../../src/app/cli/files/nodeBundle.js';
+import { isCellError, type CellValue } from '../../src/sheet/cell/cellValue.js';
+import { patchXlsx } from '../../src/sheet/patch/patchXlsx.js';
+import { recalculated } from '../../src/sheet/recalc/recalculated.js';
+import { sameCell } from '../../src/sheet/recalc/sameCell.js';
+import { callsOurs } from '../../src/sheet/formula/callsOurs.js';
+import { templateBytes, templatePlans, type TemplateKind } from '../../src/app/templates/templateBytes.js';
+import type { Book, BookCell } from '../../src/sheet/book/book.js';
+import { readBook } from '../../src/sheet/read/readBook.js';
 import { converted, whereOffice } from './whereOffice.js';
 
 jest.setTimeout(180_000);

@@ -1,0 +1,60 @@
+import { closeSync, fsyncSync, openSync, renameSync, rmSync, writeSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
+import { FileProblem } from '../../../sheet/index.js';
+import { fileAt } from './fileAt.js';
+import { isSameFile } from './isSameFile.js';
+import { systemReason } from './systemReason.js';
+
+interface WriteTerms {
+  /** Files that were read: none of them is ever written to. */
+  readonly inputs: readonly string[];
+  /** A file that stands at the target may be replaced. */
+  readonly replace: boolean;
+}
+
+/**
+ * Writes a file whole or not at all: into a temporary file beside the target, which is then renamed. Whatever goes wrong,
+ * what stood at the target before still stands there.
+ */
+export function writeWhole(target: string, content: Uint8Array | string, { inputs, replace }: WriteTerms): void {
+  refuseTarget(target, inputs, replace);
+  const beside = join(dirname(target), `.${basename(target)}.${process.pid}.part`);
+  const bytes = typeof content === 'string' ? new TextEncoder().encode(content) : content;
+  let isOurs = false;
+  try {
+    // 'wx': a file of this name is somebody else's.
+    const handle = openSync(beside, 'wx');
+    isOurs = true;
+    writeThrough(handle, bytes);
+    renameSync(beside, target);
+  } catch (fault) {
+    if (isOurs) rmSync(beside, { force: true });
+    throw new FileProblem(`${target} cannot be written: ${systemReason(fault)}; nothing was changed`);
+  }
+}
+
+function refuseTarget(target: string, inputs: readonly string[], replace: boolean): void {
+  const input = inputs.find((one) => isSameFile(one, target));
+  if (input !== undefined) {
+    throw new FileProblem(`${target} is the file that was read, which is never written to; give another name`);
+  }
+  const there = fileAt(target);
+  if (there === undefined) return;
+  if (there.isDirectory()) throw new FileProblem(`${target} is a folder; give the name of a file`);
+  if (!there.isFile()) throw new FileProblem(`${target} is no ordinary file; give the name of one`);
+  // A file that may only be read was put out of reach on purpose, although its folder would let it go.
+  if ((there.mode & 0o222n) === 0n) throw new FileProblem(`${target} may only be read; give another name`);
+  if (there.size > 0 && !replace) {
+    throw new FileProblem(`${target} is there already; give another name, or --replace to write over it`);
+  }
+}
+
+/** Bytes on the disk, not in a cache, before anything takes the name of the target. */
+function writeThrough(handle: number, bytes: Uint8Array): void {
+  try {
+    for (let done = 0; done < bytes.length;) done += writeSync(handle, bytes, done);
+    fsyncSync(handle);
+  } finally {
+    closeSync(handle);
+  }
+}

@@ -1,0 +1,73 @@
+import { basename } from 'node:path';
+import { addressOf, type CellChange, FileProblem, recalculated } from '../../sheet/index.js';
+import { inputFiles } from './files/inputFiles.js';
+import { readWhole } from './files/readWhole.js';
+import { writeWhole } from './files/writeWhole.js';
+import type { BundledFunction } from '../calls/bundledFunction.js';
+import { cellText } from './cellText.js';
+import { oneLine } from './oneLine.js';
+import { printable } from './printable.js';
+import type { Progress } from './progress.js';
+import { recalcTargets } from './recalcTargets.js';
+import { exitCode, type ExitCode, type Terminal } from './terminal.js';
+
+interface RecalcTerms {
+  readonly functions: readonly BundledFunction[];
+  readonly out: string;
+  readonly replace: boolean;
+  /** [serial day] */
+  readonly now: number;
+  progress(files: number): Progress;
+}
+
+/** `lazaret recalc FILE… --out OUT`: copies whose cells with our functions hold fresh values, and nothing else differs. */
+export async function recalc(paths: readonly string[], terms: RecalcTerms, terminal: Terminal): Promise<ExitCode> {
+  const files = workbooksAt(paths);
+  const targets = recalcTargets(files, { paths, out: terms.out });
+  const bar = terms.progress(files.length);
+  const texts: string[] = [];
+  const problems: string[] = [];
+  for (const [i, file] of files.entries()) {
+    try {
+      texts.push(await recalcOne(file, targets[i] ?? terms.out, files, terms));
+    } catch (fault) {
+      if (!(fault instanceof FileProblem)) throw fault;
+      problems.push(`${printable(file)}: ${printable(fault.message)}`);
+    }
+    bar.step(basename(file));
+  }
+  bar.end();
+  if (texts.length > 0) terminal.out(texts.join('\n\n'));
+  for (const problem of problems) terminal.err(problem);
+  return problems.length > 0 ? exitCode.refused : exitCode.done;
+}
+
+async function recalcOne(file: string, target: string, inputs: readonly string[], terms: RecalcTerms): Promise<string> {
+  const { functions, now, replace } = terms;
+  const { bytes, changes, formulas, remarks } = await recalculated(readWhole(file), basename(file), functions, { now });
+  writeWhole(target, bytes, { inputs, replace });
+  const ours = `${formulas} ${formulas === 1 ? 'formula' : 'formulas'} of ours`;
+  const changed =
+    changes.length === 0 ? 'nothing changed' : `${changes.length} ${changes.length === 1 ? 'cell' : 'cells'} changed`;
+  const head = `${printable(file)} -> ${printable(target)}: ${ours}, ${changed}`;
+  return [head, ...changes.map(changeLine), ...remarks.map((remark) => `  ${oneLine(remark)}`)].join('\n');
+}
+
+function changeLine({ sheet, row, column, was, is, formula, reason, isTime }: CellChange): string {
+  const from = formula === '' ? '' : `  ${oneLine(formula)}`;
+  const why = reason === undefined || reason === '' ? '' : `  (${oneLine(reason)})`;
+  const time = isTime === true ? ` (${cellText(is, true)})` : '';
+  return `  ${oneLine(sheet)}!${addressOf(row, column)}: ${value(was)} -> ${value(is)}${time}${why}${from}`;
+}
+
+function value(cell: CellChange['is']): string {
+  const text = typeof cell === 'string' ? `"${cellText(cell, false)}"` : cellText(cell, false);
+  return cell === null ? 'empty' : text;
+}
+
+/** A folder stands for the workbooks in it: a csv file there stores no formulas, and is told so where it is named itself. */
+function workbooksAt(paths: readonly string[]): string[] {
+  const files = inputFiles(paths).filter((file) => paths.includes(file) || !/\.(?:csv|tsv)$/i.test(file));
+  if (files.length === 0) throw new FileProblem(`${paths.join(', ')} holds no .xlsx, .xlsm or .ods file`);
+  return files;
+}

@@ -1,0 +1,14 @@
+import type { CellRange } from '../../sheet/index.js';
+
+/** The card of a system: two columns of names and values, or a row of a table of cards. */
+export interface FoundCard {
+  readonly sheet: string;
+  /** Of its cells, the names in two columns too. */
+  readonly range: CellRange;
+  /** The row of names above, of a table of cards; null: the names stand beside the values. */
+  readonly names: CellRange | null;
+  /** The system that it names. */
+  readonly system: string | null;
+  /** Its form is a formula: it shows what another card says. */
+  readonly isCopy: boolean;
+}

@@ -1,0 +1,40 @@
+import type { BookSheet, CellRange } from '../../sheet/index.js';
+import type { HeadedBlock } from './headedBlocks.js';
+import { isBlankCell } from './isBlankCell.js';
+import { isWithin } from './isWithin.js';
+import { writtenText } from './writtenText.js';
+
+/** How the tables of our functions begin that name a time and a level, for copies whose formulas are gone. */
+const beginnings = ['When · Copper · Status · Hold day', 'When · Expected · Low · High · Reading'];
+const lookedAtRows = 200;
+
+/** Whether a block is computed from a log and no log: its readings are formulas, or it is an answer of ours, pasted. */
+export function isAnswerTable(sheet: BookSheet, block: HeadedBlock, filled: readonly CellRange[]): boolean {
+  const headings: string[] = [];
+  for (let column = block.firstColumn; column <= block.lastColumn; column++) {
+    headings.push(writtenText(sheet, block.headingRow, column));
+  }
+  const joined = headings.join(' · ');
+  return beginnings.some((beginning) => joined.startsWith(beginning)) || isComputed(sheet, block, filled);
+}
+
+/** A keeper may compute times, or readings from what the meter showed, but not both. */
+function isComputed(
+  sheet: BookSheet,
+  { headingRow, time, copper }: HeadedBlock,
+  filled: readonly CellRange[],
+): boolean {
+  const seen = { readings: 0, filled: 0, formulas: 0, times: 0 };
+  const last = Math.min(sheet.rows.length - 1, headingRow + lookedAtRows);
+  for (let row = headingRow + 1; row <= last; row++) {
+    const isFilled = (column: number): boolean => filled.some((range) => isWithin(range, row, column));
+    const isFormula = (column: number): boolean => sheet.rows[row]?.[column]?.formula !== undefined || isFilled(column);
+    if (!isBlankCell(sheet, row, time) && !isFormula(time)) seen.times++;
+    if (isBlankCell(sheet, row, copper) && !isFormula(copper)) continue;
+    seen.readings++;
+    if (isFilled(copper)) seen.filled++;
+    if (isFormula(copper)) seen.formulas++;
+  }
+  const { readings, formulas, times } = seen;
+  return readings > 0 && (seen.filled === readings || (formulas === readings && times === 0));
+}

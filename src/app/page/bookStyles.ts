@@ -1,0 +1,44 @@
+import { HorizontalAlign, WrapStrategy, type IStyleData } from '@univerjs/core';
+import { type Book, type CellLook, type CellValue, isDateFormat, type LineStyle } from '../../sheet/index.js';
+import { fileStyle } from './fileStyle.js';
+import { headingStyle, numberHeadingStyle, plainStyle } from './lookStyle.js';
+
+/** The styles of an opened file, each kept once, under the names that its cells in the grid give. */
+export class BookStyles {
+  /** By name, as cells name them. */
+  readonly named: Record<string, IStyleData> = { heading: headingStyle, numberHeading: numberHeadingStyle };
+  /** Of a cell that names none. */
+  readonly plain: IStyleData;
+  readonly #looks = new Map<CellLook, number>();
+  readonly #own: CellLook | undefined;
+
+  constructor({ plain }: Pick<Book, 'plain'>) {
+    this.#own = plain;
+    this.plain = plain === undefined ? plainStyle : fileStyle(plain);
+  }
+
+  /**
+   * The name of a style; undefined: the plain one. Numbers do not break into lines, whatever their cell says, nor does
+   * what will stand in an empty cell with a number format.
+   */
+  nameOf({ look, format, value = null }: LineStyle & { readonly value?: CellValue }): string | undefined {
+    const shown = format === 'General' || format === '' ? undefined : format;
+    if (this.#own === undefined) return this.#formatAlone(shown);
+    if (look === undefined && shown === undefined) return undefined;
+    const own = look ?? this.#own;
+    const inOneLine = typeof value === 'number' || (value === null && shown !== undefined && shown !== '@');
+    let number = this.#looks.get(own);
+    if (number === undefined) this.#looks.set(own, (number = this.#looks.size));
+    const name = `look ${number}${inOneLine ? ' in one line' : ''} ${shown ?? ''}`;
+    this.named[name] ??= { ...fileStyle(own, shown), ...(inOneLine ? { tb: WrapStrategy.CLIP } : {}) };
+    return name;
+  }
+
+  /** In a file without looks times stand left, under their heading. */
+  #formatAlone(format: string | undefined): string | undefined {
+    if (format === undefined) return undefined;
+    const name = `format ${format}`;
+    this.named[name] ??= { n: { pattern: format }, ...(isDateFormat(format) ? { ht: HorizontalAlign.LEFT } : {}) };
+    return name;
+  }
+}

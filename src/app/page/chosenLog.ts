@@ -1,0 +1,27 @@
+import type { CellRange } from '../../sheet/index.js';
+import type { FoundLog } from '../logs/foundLog.js';
+
+export interface Selected {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+/**
+ * The log to plot: the one under the selection, else the first one of the sheet, else the one plotted before, as long as
+ * it is still there, else the first of the workbook.
+ */
+export function chosenLog(
+  logs: readonly FoundLog[],
+  selected: Selected | undefined,
+  before: FoundLog | undefined,
+): FoundLog | undefined {
+  const here = logs.filter(({ sheet }) => sheet === selected?.sheet);
+  const under = here.find(({ range }) => selected !== undefined && isIn(range, selected));
+  const again = logs.find((log) => log.sheet === before?.sheet && log.range.firstRow === before.range.firstRow);
+  return under ?? (again !== undefined && here.includes(again) ? again : here[0]) ?? again ?? logs[0];
+}
+
+function isIn({ firstRow, lastRow, firstColumn, lastColumn }: CellRange, { row, column }: Selected): boolean {
+  return firstRow <= row && row <= lastRow && firstColumn <= column && column <= lastColumn;
+}

@@ -1,0 +1,91 @@
+import { type Book, type CsvOptions, readBook, readCsv } from '../../sheet/index.js';
+import { csvChoice } from './csvChoice.js';
+import { demoCopy } from './demoCopy.js';
+import { download } from './download.js';
+import { fileSentence } from './fileSentence.js';
+import { gridSheets, type GridSheet } from './gridSheets.js';
+import type { OpenedSheet } from './openSheet.js';
+import { refusalSentence } from './refusalSentence.js';
+import { savedCopy, type SavedCopy } from './savedCopy.js';
+import { showBook } from './showBook.js';
+import type { ShownFile } from './shownFile.js';
+import { showText } from './showText.js';
+import { UnsavedEdits } from './unsavedEdits.js';
+
+interface FileBytes {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+const plainText = /\.(?:csv|tsv|tab|txt)$/i;
+
+/** Opens files into the grid and saves copies of what it shows. */
+export class FileDesk {
+  private readonly edits: UnsavedEdits;
+
+  constructor(
+    private readonly sheet: OpenedSheet,
+    private current: ShownFile,
+    private readonly shown: (file: ShownFile) => void,
+  ) {
+    this.edits = new UnsavedEdits(sheet);
+  }
+
+  /** Whether changes of an opened file are in no copy yet. */
+  mayLose(): boolean {
+    return this.current.opened !== undefined && this.edits.exist();
+  }
+
+  async open(file: FileBytes, options: CsvOptions = {}): Promise<void> {
+    const question = `${this.current.name} has changes that are in no copy yet. Open ${file.name} all the same?`;
+    if (this.mayLose() && !window.confirm(question)) return;
+    document.body.dataset['busy'] = 'yes';
+    showText('file-line', `Reading ${file.name}.`);
+    await painted();
+    try {
+      await this.show(file, options);
+    } catch (fault) {
+      showText('file-line', refusalSentence(file.name, fault), 'refusal');
+      csvChoice(plainText.test(file.name) ? { options, again: (chosen) => void this.open(file, chosen) } : undefined);
+    }
+    delete document.body.dataset['busy'];
+  }
+
+  async save(): Promise<void> {
+    try {
+      const { bytes, name, type, remark } = await copyOf(this.current, gridSheets(this.sheet));
+      download(bytes, name, type);
+      this.edits.saved();
+      showText('file-line', `${name} is in your downloads. ${remark}`);
+    } catch (fault) {
+      showText('file-line', refusalSentence(this.current.name, fault), 'refusal');
+    }
+  }
+
+  private async show(file: FileBytes, options: CsvOptions): Promise<void> {
+    const start = performance.now();
+    const book = bookOf(file, options);
+    performance.measure('file read', { start });
+    csvChoice(undefined);
+    this.current = await showBook(this.sheet, { ...file, book });
+    performance.measure('file shown', { start });
+    this.edits.saved();
+    this.shown(this.current);
+    showText('file-line', fileSentence(this.current, book));
+  }
+}
+
+async function copyOf(shown: ShownFile, sheets: readonly GridSheet[]): Promise<SavedCopy> {
+  const { opened } = shown;
+  return opened === undefined ? demoCopy(shown, sheets) : savedCopy({ ...shown, opened }, sheets);
+}
+
+/** Only of a table of plain text can it be said how it is written. */
+function bookOf({ bytes, name }: FileBytes, options: CsvOptions): Book {
+  return Object.keys(options).length > 0 ? readCsv(bytes, name, options) : readBook(bytes, name, { looks: true });
+}
+
+/** Resolves when what was written is on the screen. */
+function painted(): Promise<void> {
+  return new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+}

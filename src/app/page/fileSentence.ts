@@ -1,0 +1,17 @@
+import type { Book } from '../../sheet/index.js';
+import { lastRow } from './lastRow.js';
+import type { ShownFile } from './shownFile.js';
+
+/** What was read, for the line beside the buttons. */
+export function fileSentence({ name, formulas }: ShownFile, book: Book): string {
+  const sheets = book.sheets.length === 1 ? '1 sheet' : `${book.sheets.length} sheets`;
+  const rows = book.sheets.reduce((sum, sheet) => sum + lastRow(sheet) + 1, 0);
+  const kept = [...formulas.values()].filter(({ plain }) => plain === null).length;
+  return [
+    `${name}: ${sheets}, ${rows.toLocaleString('en')} rows, read on this machine and sent nowhere.`,
+    ...book.remarks,
+    ...(kept === 0
+      ? []
+      : [`This sheet cannot compute ${kept === 1 ? '1 formula' : `${kept} formulas`}: the stored value is shown.`]),
+  ].join(' ');
+}

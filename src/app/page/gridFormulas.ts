@@ -1,0 +1,20 @@
+import { type Book, formulaAsTyped, plainReferences } from '../../sheet/index.js';
+import { cellKey } from './cellKey.js';
+import { sheetId } from './sheetId.js';
+import type { CellFormula } from './shownFile.js';
+
+/** The formulas of a book for the grid, which knows neither tables nor names: plain references in their place. */
+export function gridFormulas({ sheets, tables, names }: Book): Map<string, CellFormula> {
+  const formulas = new Map<string, CellFormula>();
+  sheets.forEach((sheet, index) => {
+    sheet.rows.forEach((cells, row) => {
+      cells?.forEach((cell, column) => {
+        if (cell?.formula === undefined) return;
+        const typed = formulaAsTyped(cell.formula);
+        const plain = plainReferences(typed, { sheet: sheet.name, row, column, tables, names });
+        formulas.set(cellKey(sheetId(index), row, column), { typed: `=${typed}`, plain: `=${plain}`, isStored: true });
+      });
+    });
+  });
+  return formulas;
+}

@@ -1,0 +1,48 @@
+import type { ICellData } from '@univerjs/core';
+import { type Book, type BookSheet, callsOurs, type CellRange, isCellError } from '../../sheet/index.js';
+import { cellKey } from './cellKey.js';
+import { gridSheets } from './gridSheets.js';
+import type { OpenedSheet } from './openSheet.js';
+import { setCells } from './setCells.js';
+import { sheetId } from './sheetId.js';
+import type { ShownFile } from './shownFile.js';
+import { valueData } from './valueData.js';
+
+type Cells = Record<number, Record<number, ICellData>>;
+
+/**
+ * Formulas that the grid answers with an error where the file holds a value are such that it cannot compute: the stored
+ * value is shown, the formula left out of the grid. Ours stay: their errors have a reason.
+ *
+ * @returns how many
+ */
+export function keepStored(sheet: OpenedSheet, book: Book, { formulas }: ShownFile): number {
+  let kept = 0;
+  for (const now of gridSheets(sheet)) {
+    const index = book.sheets.findIndex((_, i) => sheetId(i) === now.id);
+    const cells: Cells = {};
+    now.rows.forEach((row, r) => {
+      row?.forEach((cell, c) => {
+        const stored = book.sheets[index]?.rows[r]?.[c];
+        const known = formulas.get(cellKey(now.id, r, c));
+        if (cell?.formula === undefined || !isCellError(cell.value) || known === undefined || !stored) return;
+        if (stored.value === null || isCellError(stored.value) || callsOurs(known.typed)) return;
+        putFilled(cells, book.sheets[index], stored.fills);
+        (cells[r] ??= {})[c] = { ...valueData(stored.value), f: null, si: null };
+        formulas.set(cellKey(now.id, r, c), { ...known, plain: null });
+        kept += 1;
+      });
+    });
+    setCells(sheet, now.id, cells);
+  }
+  return kept;
+}
+
+/** What the file holds in the cells that an array formula fills. */
+function putFilled(cells: Cells, sheet: BookSheet | undefined, fills: CellRange | undefined): void {
+  if (fills === undefined) return;
+  for (let row = fills.firstRow; row <= fills.lastRow; row++) {
+    for (let column = fills.firstColumn; column <= fills.lastColumn; column++)
+      (cells[row] ??= {})[column] = valueData(sheet?.rows[row]?.[column]?.value ?? null);
+  }
+}

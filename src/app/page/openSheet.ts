@@ -1,0 +1,59 @@
+import { LocaleType, LogLevel, Univer, type IWorkbookData } from '@univerjs/core';
+import { FUniver } from '@univerjs/core/lib/facade';
+import { UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
+import englishTexts from '@univerjs/preset-sheets-core/locales/en-US';
+import { fitWrappedRows } from './fitWrappedRows.js';
+import { formulaExecutors } from '../calls/formulaExecutors.js';
+import { functionDescriptions } from './functionDescriptions.js';
+import type { BundledFunction } from '../calls/bundledFunction.js';
+import type { Refusals } from '../calls/refusals.js';
+import { mendBrackets } from './mendBrackets.js';
+import { mendOverflow } from './mendOverflow.js';
+import { showTimesInTables } from './showTimesInTables.js';
+
+interface SheetParts {
+  readonly container: HTMLElement;
+  readonly bundle: readonly BundledFunction[];
+  readonly refusals: Refusals;
+  readonly workbook: Partial<IWorkbookData>;
+}
+
+/** The opened sheet: its scripting interface, and the component itself for what that does not reach. */
+export interface OpenedSheet {
+  readonly univer: Univer;
+  readonly api: FUniver;
+}
+
+/** Puts the sheet component with our functions and a workbook into the page. */
+export function openSheet({ container, bundle, refusals, workbook }: SheetParts): OpenedSheet {
+  mendOverflow();
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: englishTexts },
+    logLevel: LogLevel.ERROR,
+  });
+  const preset = UniverSheetsCorePreset({
+    container,
+    toolbar: true,
+    ribbonType: 'simple',
+    contextMenu: true,
+    sheets: { disableForceStringAlert: true, disableForceStringMark: true },
+    footer: { statisticBar: true, menus: false },
+    formula: {
+      function: formulaExecutors(bundle, refusals),
+      description: functionDescriptions(bundle.map(({ entry }) => entry)),
+      initialFormulaComputing: 0,
+    },
+  });
+  for (const plugin of preset.plugins) {
+    if (Array.isArray(plugin)) univer.registerPlugin(plugin[0], plugin[1]);
+    else univer.registerPlugin(plugin);
+  }
+  const api = FUniver.newAPI(univer);
+  api.getFormula().calculationStart(() => refusals.startRun());
+  api.createWorkbook(workbook);
+  api.getFormula().calculationResultApplied(() => fitWrappedRows(univer));
+  showTimesInTables(univer);
+  mendBrackets(univer);
+  return { univer, api };
+}

@@ -1,0 +1,58 @@
+import { auditTable, type Finding } from '../../engine/index.js';
+import { element } from './element.js';
+
+interface ShownFindings {
+  readonly findings: readonly Finding[];
+  /** The sheet's row of a finding's row, both as people count. */
+  readonly sheetRow: (row: number) => number;
+  readonly chosen: (row: number) => void;
+}
+
+/** More than these are counted. */
+const most = 8;
+
+/** The findings below the plot, gravest first, each with a way to its row. */
+export function panelFindings({ findings, sheetRow, chosen }: ShownFindings): void {
+  const section = element('panel-findings');
+  const texts = auditTable(findings).rows.map(([, , , finding]) => String(finding));
+  const told = findings.flatMap(({ severity, row }, i) =>
+    severity === 'verdict' ? [] : [{ severity, row, text: texts[i] ?? '' }],
+  );
+  const heading = document.createElement('h3');
+  heading.textContent =
+    told.length === 0 ? 'Nothing else was found in this log.' : counted(told.map((one) => one.severity));
+  const list = document.createElement('ul');
+  for (const { severity, row, text } of told.slice(0, most)) {
+    const item = document.createElement('li');
+    item.dataset['severity'] = severity;
+    item.append(`${severity}${row === null ? '' : ', '}`);
+    if (row !== null) item.append(rowLink(sheetRow(row), chosen));
+    item.append(`: ${text}`);
+    list.append(item);
+  }
+  const rest = document.createElement('p');
+  if (told.length > most) rest.textContent = `and ${told.length - most} more; QT.AUDIT lists them all.`;
+  section.replaceChildren(heading, list, rest);
+  section.hidden = false;
+}
+
+function rowLink(row: number, chosen: (row: number) => void): HTMLButtonElement {
+  const link = document.createElement('button');
+  link.type = 'button';
+  link.className = 'row-link';
+  link.textContent = `row ${row}`;
+  link.addEventListener('click', () => chosen(row));
+  return link;
+}
+
+function counted(severities: readonly Finding['severity'][]): string {
+  const of = (wanted: Finding['severity'], one: string, many: string): string[] => {
+    const count = severities.filter((severity) => severity === wanted).length;
+    return count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
+  };
+  return [
+    ...of('danger', 'danger', 'dangers'),
+    ...of('warning', 'warning', 'warnings'),
+    ...of('note', 'note', 'notes'),
+  ].join(', ');
+}

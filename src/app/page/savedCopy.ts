@@ -1,0 +1,96 @@
+import { isoFromSerial } from '../../engine/index.js';
+import { type Book, type CellValue, csvText, isDateFormat, patchOds, patchXlsx } from '../../sheet/index.js';
+import { changedCells } from './changedCells.js';
+import { copyName } from './copyName.js';
+import type { GridCell, GridSheet } from './gridSheets.js';
+import { grownTables } from './grownTables.js';
+import { newWorkbook } from './newWorkbook.js';
+import { sheetId } from './sheetId.js';
+import type { ShownFile } from './shownFile.js';
+
+/** What the grid shows, with its file. */
+type OpenedFile = ShownFile & Required<Pick<ShownFile, 'opened'>>;
+
+export interface SavedCopy {
+  readonly bytes: Uint8Array;
+  readonly name: string;
+  readonly type: string;
+  /** What its owner should know of it. */
+  readonly remark: string;
+}
+
+const movedRemark =
+  ' Rows or columns were put in or taken out: charts, named ranges and colours by rule did not move along.';
+const xlsxType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+const odsType = 'application/vnd.oasis.opendocument.spreadsheet';
+
+/**
+ * What stands in the grid as a file: the one it came from with what was changed in it, or a new one.
+ *
+ * @param origin where the grid came from, in words
+ */
+export function savedCopy(
+  shown: OpenedFile,
+  sheets: readonly GridSheet[],
+  origin = 'the file that was opened',
+): SavedCopy {
+  const { bytes, book } = shown.opened;
+  if (book.kind === 'csv') return csvCopy(shown.name, sheets);
+  if (!hasSameSheets(book, sheets))
+    return newCopy(
+      shown.name,
+      sheets,
+      'Sheets were added, renamed or taken away, so it is a new file: charts, colours and macros of the original are not in it.',
+    );
+  const writes = sheets.flatMap((now, index) => {
+    const sheet = book.sheets[index];
+    return sheet === undefined ? [] : changedCells({ sheet, now, formulas: shown.formulas });
+  });
+  const patched =
+    book.kind === 'ods' ? patchOds(bytes, writes) : grownTables(patchXlsx(bytes, writes), book.tables, shown.tables);
+  const count = writes.length === 0 ? 'No' : String(writes.length);
+  const cells = writes.length < 2 ? `${count} cell differs` : `${count} cells differ`;
+  return {
+    bytes: patched,
+    name: copyName(shown.name),
+    type: book.kind === 'ods' ? odsType : xlsxType,
+    remark: `${cells} from ${origin}; all else in it is as it was.${shown.isMoved ? movedRemark : ''}`,
+  };
+}
+
+function newCopy(name: string, sheets: readonly GridSheet[], remark: string): SavedCopy {
+  return { bytes: newWorkbook(sheets), name: copyName(name, '.xlsx'), type: xlsxType, remark };
+}
+
+function csvCopy(name: string, sheets: readonly GridSheet[]): SavedCopy {
+  const [sheet] = sheets;
+  const hasFormulas = sheets.some(({ rows }) => rows.some((row) => row?.some((cell) => cell?.formula !== undefined)));
+  if (sheet === undefined || sheets.length > 1 || hasFormulas)
+    return newCopy(name, sheets, 'A workbook, as formulas were added, which a table of plain text cannot hold.');
+  const width = sheet.widths.length;
+  const rows = Array.from({ length: sheet.rows.length }, (_, row) =>
+    Array.from({ length: width }, (__, column) => csvValue(sheet.rows[row]?.[column])),
+  );
+  const text = /\.tsv$/i.test(name) ? csvText(rows, '\t') : csvText(rows);
+  return {
+    bytes: new TextEncoder().encode(text),
+    name: copyName(name),
+    type: 'text/csv;charset=utf-8',
+    remark: 'Days are written year first, numbers with a decimal point, fields parted by commas or, in .tsv, by tabs.',
+  };
+}
+
+/** Days as text that no reader takes for another day. */
+function csvValue(cell: GridCell | undefined): CellValue {
+  if (cell === undefined) return null;
+  if (typeof cell.value !== 'number' || !isDateFormat(cell.format)) return cell.value;
+  const text = isoFromSerial(cell.value);
+  return text.endsWith(' 00:00') ? text.slice(0, 10) : text;
+}
+
+function hasSameSheets(book: Book, sheets: readonly GridSheet[]): boolean {
+  return (
+    book.sheets.length === sheets.length &&
+    book.sheets.every(({ name }, index) => sheets[index]?.id === sheetId(index) && sheets[index]?.name === name)
+  );
+}

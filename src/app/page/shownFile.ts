@@ -1,0 +1,24 @@
+import type { Book, BookTable } from '../../sheet/index.js';
+
+/** What the grid shows. */
+export interface ShownFile {
+  readonly name: string;
+  /** undefined: the demo, which is no file. */
+  readonly opened?: { readonly bytes: Uint8Array; readonly book: Book };
+  /** By cellKey: those of the file, and those typed since in which tables or names are named. */
+  readonly formulas: Map<string, CellFormula>;
+  /** The named tables of the file, as far down as they reach now. */
+  tables: readonly BookTable[];
+  /** Rows or columns were put in or taken out. */
+  isMoved: boolean;
+}
+
+/** A formula with its `=`, in two texts. */
+export interface CellFormula {
+  /** As people write it. */
+  readonly typed: string;
+  /** As the grid computes it, which knows neither tables nor names; null: it cannot compute it, the stored value is shown. */
+  readonly plain: string | null;
+  /** Whether it stands so in the file. */
+  readonly isStored: boolean;
+}

@@ -1,0 +1,54 @@
+import {
+  findingText,
+  isoFromSerial,
+  references,
+  type Finding,
+  type ReferenceKey,
+  type Severity,
+} from '../../engine/index.js';
+import { cellText } from './cellText.js';
+import { markup, type Markup } from './markup.js';
+import { severityMark } from './severityMark.js';
+
+type Told = Finding & { readonly severity: Exclude<Severity, 'verdict'> };
+
+/** Everything found beside the verdict, the gravest first, each with its row, its reason and its source. */
+export function findingsSection(findings: readonly Finding[], sources: readonly ReferenceKey[]): Markup {
+  const told = findings.filter((finding): finding is Told => finding.severity !== 'verdict');
+  return markup`<section class="findings" aria-labelledby="findings">
+<h2 id="findings">Findings</h2>
+${told.length === 0 ? markup`<p>No rule found anything else in the rows.</p>` : table(told, sources)}
+</section>`;
+}
+
+const columns = ['Severity', 'When', 'Row', 'What was found', 'Why it matters', 'Source'] as const;
+
+/** The roles stand written out: on narrow screens the rows are laid out as blocks, and a table must stay a table. */
+function table(told: readonly Told[], sources: readonly ReferenceKey[]): Markup {
+  const heads = columns.map((name) => markup`<th scope="col" role="columnheader">${name}</th>`);
+  return markup`<table role="table">
+<caption>${told.length} ${told.length === 1 ? 'finding' : 'findings'}; rows are those of the sheet</caption>
+<thead role="rowgroup"><tr role="row">${heads}</tr></thead>
+<tbody role="rowgroup">${told.map((finding) => row(finding, sources))}</tbody>
+</table>`;
+}
+
+function row(finding: Told, sources: readonly ReferenceKey[]): Markup {
+  const { severity, when, row: at, source } = finding;
+  const { finding: found, why } = findingText(finding);
+  const place = sources.indexOf(source) + 1;
+  return markup`<tr role="row" class="${severity}">
+<th scope="row" role="rowheader">${severityMark(severity)}</th>
+<td role="cell" class="when">${when === null ? '' : momentText(when)}</td>
+<td role="cell" class="row">${at ?? ''}</td>
+<td role="cell" class="what">${cellText(found)}</td>
+<td role="cell" class="why">${cellText(why)}</td>
+<td role="cell" class="source"><span class="cite">${references[source].cite}</span> <a href="#source-${place}">[${place}]</a></td>
+</tr>`;
+}
+
+/** A line may break between the date and the time of day, and nowhere else. */
+function momentText(when: number): Markup {
+  const [date = '', time = ''] = isoFromSerial(when).split(' ');
+  return markup`<span class="date">${date}</span> <span class="date">${time}</span>`;
+}

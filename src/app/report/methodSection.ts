@@ -1,0 +1,51 @@
+import { references, sourceText, type Card, type ReferenceKey } from '../../engine/index.js';
+import { levelText } from '../plot/levelText.js';
+import { markup, type Markup } from './markup.js';
+
+/** How the audit computes, and what it cites. */
+export function methodSection(card: Card, sources: readonly ReferenceKey[]): Markup {
+  const cited = sources.map((key, index) => {
+    return markup`<li id="source-${index + 1}">${sourceText(key)} <span class="status">(${statusText[references[key].status]})</span></li>`;
+  });
+  return markup`<section class="method" aria-labelledby="method">
+<h2 id="method">Method and sources</h2>
+<div class="parts">
+${part('The hold', markup`<p>${holdText(card)}</p>`)}
+${part('The level by mass balance', markup`<p>${levelModelText}</p>`)}
+${part('Findings and rows', markup`<p>${rowText}</p>`)}
+${part('Sources cited', markup`<ol>${cited}</ol>`)}
+</div>
+</section>`;
+}
+
+function part(name: string, body: Markup): Markup {
+  return markup`<div><h3>${name}</h3>${body}</div>`;
+}
+
+const statusText: Readonly<Record<(typeof references)[ReferenceKey]['status'], string>> = {
+  seen: 'read',
+  copy: 'read in a copy',
+  derived: 'worked out',
+  memory: 'from memory, not read',
+  practice: 'the usual way of the trade',
+};
+
+function holdText({ band, days, longestGap, confirm }: Card): string {
+  const start = confirm === 2 ? 'the second of two readings in a row' : 'the first reading';
+  const gap =
+    longestGap === Infinity ? '' : `, or until nobody tested for more than ${Number((longestGap * 24).toFixed(1))} h`;
+  return (
+    `A hold begins with ${start} at or above the low limit of ${levelText(band.low)} mg/L and lasts until a reading below it${gap}. ` +
+    `Its days have 24 hours and run from its first reading, or the arrival of the fish if that is later, to its last reading not below. ` +
+    `${Number(days.toFixed(1))} unbroken days are wanted. A reading above the band endangers the fish and does not end the hold; of “<x” the hold takes 0, of a range the low end.`
+  );
+}
+
+const levelModelText =
+  'Doses, water changes, top-offs, evaporation and a steady loss are reckoned through the net volume from event to event, and a reading pulls the level toward itself by as much as its meter is to be trusted. ' +
+  'Readings before and after a moment count alike, and the loss is estimated from the log itself. ' +
+  'The 95 % band holds the meter’s error, the drift of the level and the uncertainty of the loss; errors that a meter makes alike on every day are not in it.';
+
+const rowText =
+  'Fixed rules look at the rows, and each finding names the row of the sheet, the reason and the source. ' +
+  'Text from the file that a spreadsheet would take for a formula stands in quotation marks, so that it stays text when it is pasted.';

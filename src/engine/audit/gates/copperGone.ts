@@ -1,0 +1,56 @@
+import { eventKinds } from '../../log/waterEvents.js';
+import type { Treatment } from '../../rules/treatment.js';
+import { levelTolerance } from '../../units/quantity.js';
+import { treatmentPhases } from '../treatmentPhases.js';
+
+/** What the tests after the hold say of the copper. */
+type CopperGone =
+  | { readonly kind: 'not begun' }
+  | { readonly kind: 'in'; readonly level: number; readonly row: number; readonly when: number; readonly limit: number }
+  | {
+      readonly kind: 'out';
+      /** The first reading that shows it gone, as all after it do. [serial day] */
+      readonly from: number;
+      /** The last water change before that; that reading where none is written. [serial day] */
+      readonly change: number;
+      /** All readings that show it gone. [serial day] */
+      readonly tests: readonly number[];
+    };
+
+/** A reading up to this is none to speak of; the meter's own error where that is larger. [Practice] [mg/L] */
+const trace = 0.02;
+/** A "less than" of more than this shows nothing. [Practice] [mg/L] */
+const largestBound = 0.1;
+
+/**
+ * Whether the copper is out of the water after the hold.
+ *
+ * Definition: every reading from one on at or below 0.02 mg/L, or the meter's accuracy up to 0.1; "<" up to 0.1 counts.
+ *
+ * @param treatment log and card
+ * @returns the state, with the readings that show it
+ */
+export function copperGone(treatment: Treatment): CopperGone {
+  const { readings, card, events } = treatment;
+  const { holdTo } = treatmentPhases(treatment);
+  if (holdTo === Infinity) return { kind: 'not begun' };
+  const limit = Math.max(trace, Math.min(card.meterAccuracy ?? 0, largestBound));
+  const tests: number[] = [];
+  for (let index = readings.count - 1; index >= 0; index--) {
+    const row = readings.row[index] ?? 0;
+    const odd = readings.odd.get(row);
+    const high = odd?.high ?? readings.low[index] ?? NaN;
+    const isOut = high <= (odd?.under === undefined ? limit : largestBound) + levelTolerance;
+    const when = readings.when[index] ?? NaN;
+    if (!isOut && tests.length === 0) return { kind: 'in', level: high, row, when, limit };
+    if (!isOut) break;
+    tests.unshift(when);
+  }
+  const [from = Infinity] = tests;
+  let change = -Infinity;
+  for (let index = 0; index < events.count; index++) {
+    const when = events.when[index] ?? NaN;
+    if (events.kind[index] === eventKinds.change && when <= from) change = when;
+  }
+  return { kind: 'out', from, change: change > holdTo ? change : from, tests };
+}

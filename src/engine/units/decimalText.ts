@@ -1,0 +1,19 @@
+/** The number at the start of a text, and what follows it. */
+interface DecimalText {
+  readonly value: number;
+  readonly rest: string;
+  /** "1,250": nobody can tell 1.25 from 1250. */
+  readonly unclear: boolean;
+}
+
+const leadingNumber = /^([+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d+)?)\s*(.*)$/i;
+
+/** Reads a number with a decimal point or a decimal comma; null where the text does not start with one. */
+export function decimalText(text: string): DecimalText | null {
+  const match = leadingNumber.exec(text.replace(/\u2212/g, '-').trim());
+  if (match === null) return null;
+  const [, digits = '', rest = ''] = match;
+  const value = Number(digits.replace(',', '.'));
+  if (!Number.isFinite(value)) return null;
+  return { value, rest: rest.trim(), unclear: /,\d{3}(?!\d)/.test(digits) };
+}

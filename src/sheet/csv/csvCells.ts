@@ -1,0 +1,92 @@
+import type { CellValue } from '../cell/cellValue.js';
+import type { BookCell } from '../book/book.js';
+import type { CsvColumn } from './csvColumn.js';
+import { dateText } from './dateText.js';
+import { measureText } from './measureText.js';
+import { numberText } from './numberText.js';
+import { unguardedText } from './unguardedText.js';
+
+type CellRow = (BookCell | undefined)[];
+
+export interface CsvCells {
+  /** Cells that the whole file has to settle are undefined yet. */
+  readonly rows: (CellRow | undefined)[];
+  readonly columns: readonly CsvColumn[];
+}
+
+/** Every field of a csv file as the cell it plainly is; those that the whole file must settle are listed by column. */
+export function csvCells(records: readonly (readonly string[])[]): CsvCells {
+  const columns: CsvColumn[] = [];
+  const rows = records.map((record, row) => {
+    const cells: CellRow = [];
+    let isBlank = true;
+    for (let column = 0; column < record.length; column++) {
+      const text = record[column] ?? '';
+      if (text === '' || text.trim() === '') {
+        cells.push(undefined);
+        continue;
+      }
+      isBlank = false;
+      const own = (columns[column] ??= newColumn());
+      cells.push(cellOf(text, own, row, column));
+    }
+    return isBlank ? undefined : cells;
+  });
+  return { rows, columns: Array.from(columns, (column: CsvColumn | undefined) => column ?? newColumn()) };
+}
+
+function newColumn(): CsvColumn {
+  return { shows: { '.': null, ',': null }, tells: { '.': null, ',': null }, numbers: [], dates: [], isClock: false };
+}
+
+/** Digits, signs, marks, or a letter with a digit after it somewhere: the rest is a text at first sight. */
+const maybeValue = /^\s*[+\-\u2212.,\d<>~\u2264\u2265]|^\s*void\s|^\s*[A-Za-z]{3,9}[.,]?[\s-].*\d/;
+const clockHeading = /^\W*times?\b(?!.*\bdate)|\bclock\b/i;
+const clockDigits = /^\s*\d{1,2}\.?\d{2}\s*$/;
+const errorCode = /^#(?:N\/A|VALUE!|REF!|DIV\/0!|NUM!|NAME\?|NULL!)$/;
+
+function cellOf(text: string, own: CsvColumn, row: number, column: number): BookCell | undefined {
+  if (!maybeValue.test(text)) {
+    if (clockHeading.test(text) && text.length < 40) own.isClock = true;
+    return { value: wordValue(text) };
+  }
+  if (own.isClock && clockDigits.test(text)) return { value: text };
+  const number = numberText(text);
+  if (number !== null) {
+    const { value, mark, unclear } = number;
+    if (unclear !== null) {
+      own.numbers.push({ row, column, text, mark: unclear, before: '', after: '' });
+      return undefined;
+    }
+    if (mark !== null && own.shows[mark] === null) own.shows[mark] = { row, column, text };
+    return { value };
+  }
+  const date = dateText(text);
+  if (date === null) return measureCell(text, own, row, column);
+  if ('serial' in date) return { value: date.serial, format: date.format };
+  own.dates.push({ row, column, text, ...date });
+  return undefined;
+}
+
+const threeDigits = /[,'\u2019\u00a0\u202f]\d{3}(?!\d)|\.\d{3},/;
+
+/** A number with a unit stays a text; its decimal mark tells of the file's, and thousands are put together. */
+function measureCell(text: string, own: CsvColumn, row: number, column: number): BookCell | undefined {
+  const found = own.isClock ? null : measureText(text);
+  if (found === null) return { value: wordValue(text) };
+  const { before, number, after, read } = found;
+  if (read.unclear !== null) {
+    own.numbers.push({ row, column, text: number, mark: read.unclear, before, after });
+    return undefined;
+  }
+  if (read.mark !== null && own.tells[read.mark] === null) own.tells[read.mark] = { row, column, text };
+  // In a cell alone, three digits behind a comma may be thousands; here it is settled.
+  const isSettled = threeDigits.test(number);
+  return { value: isSettled ? `${before}${read.value}${after}` : wordValue(text) };
+}
+
+function wordValue(text: string): CellValue {
+  if (text === 'TRUE') return true;
+  if (text === 'FALSE') return false;
+  return errorCode.test(text) ? { type: 'Error', basicValue: text } : unguardedText(text);
+}

@@ -1,0 +1,69 @@
+import { serialFromDate } from '../../base/serialFromDate.js';
+import { clockText } from './clockText.js';
+import { fullYear } from './fullYear.js';
+
+/** A date whose order of day and month the text alone need not say. */
+export interface DateParts {
+  readonly parts: readonly [number, number, number];
+  readonly mark: string;
+  /** The year has two digits. */
+  readonly short: boolean;
+  /** Fraction of a day; null: the date alone. */
+  readonly time: number | null;
+}
+
+/** A date that its text alone settles. [serial day] */
+interface CertainDate {
+  readonly serial: number;
+  readonly format: string;
+}
+
+const yearFirst = /^(\d{4})([-/.])(\d{1,2})\2(\d{1,2})(?:(?:[Tt]|,?\s+)(.+))?$/;
+const numbers = /^(\d{1,2})([-/.])(\d{1,2})\2(\d{4}|\d{2})(?:,?\s+(.+))?$/;
+const weekday = /^(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*[.,]?\s+/i;
+const dayAndName = /^(\d{1,2})(?:st|nd|rd|th)?[-\s.]+([a-z]{3,9})[.,]?[-\s]+(\d{4}|\d{2})(?:,?\s+(.+))?$/i;
+const nameAndDay = /^([a-z]{3,9})\.?[-\s]+(\d{1,2})(?:st|nd|rd|th)?(?:,\s*|[-\s]+)(\d{4}|\d{2})(?:,?\s+(.+))?$/i;
+const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
+const monthName =
+  /^(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)$/i;
+
+/** A text of more letters is a note. */
+const longest = 45;
+
+/** Reads a text as a date, with or without a time of day, or as a time of day alone; null: it is neither. */
+export function dateText(written: string): DateParts | CertainDate | null {
+  if (written.length > longest) return null;
+  const text = written.trim().replace(weekday, '');
+  const iso = yearFirst.exec(text);
+  if (iso !== null) return certain([iso[1], iso[3], iso[4]], iso[5]);
+  const plain = numbers.exec(text);
+  if (plain !== null) return partsOf(plain);
+  const alone = clockText(text, { takesPoint: false });
+  return Number.isNaN(alone) ? namedMonth(text) : { serial: alone, format: 'hh:mm' };
+}
+
+function partsOf([, first, mark = '', second, third = '', time]: RegExpExecArray): DateParts | null {
+  const day = time === undefined ? null : clockText(time, { takesPoint: true });
+  if (day !== null && Number.isNaN(day)) return null;
+  return { parts: [Number(first), Number(second), Number(third)], mark, short: third.length === 2, time: day };
+}
+
+function namedMonth(text: string): CertainDate | null {
+  const dayFirst = dayAndName.exec(text);
+  if (dayFirst !== null) return certain([fullYear(dayFirst[3]), monthOf(dayFirst[2]), dayFirst[1]], dayFirst[4]);
+  const monthFirst = nameAndDay.exec(text);
+  if (monthFirst === null) return null;
+  return certain([fullYear(monthFirst[3]), monthOf(monthFirst[1]), monthFirst[2]], monthFirst[4]);
+}
+
+function certain(date: readonly unknown[], time: string | undefined): CertainDate | null {
+  const [year, month, day] = date.map(Number);
+  const serial = serialFromDate(year ?? NaN, month ?? NaN, day ?? NaN);
+  const fraction = time === undefined ? 0 : clockText(time, { takesPoint: true });
+  if (Number.isNaN(serial + fraction)) return null;
+  return { serial: serial + fraction, format: time === undefined ? 'yyyy-mm-dd' : 'yyyy-mm-dd hh:mm' };
+}
+
+function monthOf(name = ''): number {
+  return monthName.test(name) ? months.indexOf(name.slice(0, 3).toLowerCase()) + 1 : NaN;
+}

@@ -1,0 +1,69 @@
+import { namespace } from '../../app/calls/functionCatalogue.js';
+import { closingAt } from './closingAt.js';
+import { formulaTokens } from './formulaTokens.js';
+import { isOurs } from './isOurs.js';
+import { newerFunctions } from './newerFunctions.js';
+import { parameterTokens } from './parameterTokens.js';
+import { structuredReference } from './structuredReference.js';
+import { structuredText } from './structuredText.js';
+import type { Token } from './token.js';
+import { typedName } from './typedName.js';
+
+/** A formula as files hold it: prefixes before our functions, before newer ones and before the names of LET and LAMBDA. */
+export function formulaAsStored(typed: string): string {
+  const tokens = formulaTokens(typed.replace(/^\s*=/, ''));
+  const parameters = parameterTokens(tokens);
+  const pieces = tokens.map((token, i) => (parameters.has(i) ? storedParameter(token.text) : storedToken(token)));
+  tokens.forEach(({ kind, text }, i) => {
+    if (kind !== 'operator' || (text !== '#' && text !== '@')) return;
+    const [first, last] = text === '#' ? [operandBefore(tokens, i), i] : [i, operandAfter(tokens, i)];
+    if (first === undefined || last === undefined) return;
+    if (text === '#') {
+      pieces[first] = `_xlfn.ANCHORARRAY(${pieces[first] ?? ''}`;
+      pieces[i] = ')';
+    } else {
+      pieces[i] = '_xlfn.SINGLE(';
+      pieces[last] = `${pieces[last] ?? ''})`;
+    }
+  });
+  return pieces.join('');
+}
+
+function storedParameter(text: string): string {
+  return `_xlpm.${text.replace(/^_xlpm\./i, '')}`;
+}
+
+function storedToken({ kind, text }: Token): string {
+  if (kind === 'function') {
+    const name = typedName(text);
+    if (isOurs(text)) return `_xldudf_${namespace}_${name.slice(namespace.length + 1)}`;
+    return newerFunctions.has(name) ? `_xlfn.${name === 'FILTER' || name === 'SORT' ? '_xlws.' : ''}${name}` : text;
+  }
+  const reference = kind === 'table' ? structuredReference(text) : undefined;
+  return reference?.parts.join() === '#This Row' ? structuredText(reference, 'stored') : text;
+}
+
+/** Where the operand that ends before a place begins. */
+function operandBefore(tokens: readonly Token[], at: number): number | undefined {
+  const last = at - 1;
+  if (tokens[last]?.kind !== 'close') return isOperand(tokens[last]) ? last : undefined;
+  for (let i = last - 1; i >= 0; i -= 1) {
+    if (tokens[i]?.kind === 'open' && closingAt(tokens, i) === last)
+      return tokens[i - 1]?.kind === 'function' ? i - 1 : i;
+  }
+  return undefined;
+}
+
+/** Where the operand that begins after a place ends. */
+function operandAfter(tokens: readonly Token[], at: number): number | undefined {
+  let first = at + 1;
+  while (tokens[first]?.kind === 'space') first += 1;
+  const open = tokens[first]?.kind === 'function' ? first + 1 : first;
+  if (tokens[open]?.kind !== 'open') return isOperand(tokens[first]) ? first : undefined;
+  const close = closingAt(tokens, open);
+  return close < tokens.length ? close : undefined;
+}
+
+function isOperand(token: Token | undefined): boolean {
+  return token !== undefined && ['reference', 'name', 'table', 'outside'].includes(token.kind);
+}

@@ -1,0 +1,104 @@
+import type { CellValue } from '../cell/cellValue.js';
+import type { FormulaNode } from './formulaNode.js';
+import { readReference } from './readReference.js';
+import type { Token } from './token.js';
+import type { TokenReader } from './tokenReader.js';
+import { typedName } from './typedName.js';
+import { UnreadableFormula } from './unreadableFormula.js';
+
+type Expression = (reader: TokenReader) => FormulaNode;
+
+/** One value, reference, call or bracket, with the `#` and the calls that follow it. */
+export function parsedOperand(reader: TokenReader, expression: Expression): FormulaNode {
+  let node = bareOperand(reader, expression);
+  for (;;) {
+    if (reader.isOperator('#')) {
+      reader.take();
+      node = { kind: 'unary', operator: '#', of: node };
+    } else if (reader.next?.kind === 'open' && !reader.hasSpace) {
+      node = { kind: 'apply', of: node, given: givenIn(reader, expression) };
+    } else return node;
+  }
+}
+
+function bareOperand(reader: TokenReader, expression: Expression): FormulaNode {
+  const kind = reader.next?.kind;
+  if (kind === 'open') return bracketed(reader, expression);
+  if (kind === 'openBrace') return arrayIn(reader);
+  if (kind === 'function') {
+    return { kind: 'call', name: typedName(reader.take().text), given: givenIn(reader, expression) };
+  }
+  if (kind === 'reference') return referenceOf(reader.take());
+  if (kind === 'name')
+    return {
+      kind: 'name',
+      name: reader
+        .take()
+        .text.replace(/^_xlpm\./i, '')
+        .toLowerCase(),
+    };
+  if (kind === 'outside') {
+    throw new UnreadableFormula(`reads ${reader.take().text}, in another file or in several sheets at once`);
+  }
+  return { kind: 'value', value: constantIn(reader) };
+}
+
+function bracketed(reader: TokenReader, expression: Expression): FormulaNode {
+  reader.take();
+  const inner = expression(reader);
+  if (reader.next?.kind === 'comma') {
+    throw new UnreadableFormula('joins ranges with a comma, which is not worked out here');
+  }
+  reader.expect('close', 'a closing bracket');
+  return inner;
+}
+
+function referenceOf({ text }: Token): FormulaNode {
+  const found = readReference(text);
+  if (found === undefined) return { kind: 'value', value: { type: 'Error', basicValue: '#REF!' } };
+  return { kind: 'reference', sheet: found.sheet, range: found.range, isWhole: found.whole !== undefined };
+}
+
+function givenIn(reader: TokenReader, expression: Expression): (FormulaNode | undefined)[] {
+  reader.expect('open', 'an opening bracket');
+  const given: (FormulaNode | undefined)[] = [];
+  if (reader.skip('close')) return given;
+  for (;;) {
+    const isLeftOut = reader.next?.kind === 'comma' || reader.next?.kind === 'close';
+    given.push(isLeftOut ? undefined : expression(reader));
+    if (reader.skip('close')) return given;
+    reader.expect('comma', 'a comma or a closing bracket');
+  }
+}
+
+function arrayIn(reader: TokenReader): FormulaNode {
+  reader.take();
+  const rows: CellValue[][] = [[]];
+  for (;;) {
+    const sign = reader.isOperator('-', '+') ? reader.take().text : '+';
+    const value = constantIn(reader);
+    rows.at(-1)?.push(sign === '-' && typeof value === 'number' ? -value : value);
+    if (reader.skip('closeBrace')) break;
+    if (reader.skip('semicolon')) rows.push([]);
+    else reader.expect('comma', 'a comma, a semicolon or }');
+  }
+  if (rows.some((row) => row.length !== rows[0]?.length)) throw new UnreadableFormula('has an array with uneven rows');
+  return { kind: 'array', rows };
+}
+
+function constantIn(reader: TokenReader): CellValue {
+  const { kind, text = '' } = reader.next ?? {};
+  const value =
+    kind === 'number'
+      ? Number(text)
+      : kind === 'text'
+        ? text.slice(1, -1).replaceAll('""', '"')
+        : kind === 'truth'
+          ? text.toUpperCase() === 'TRUE'
+          : kind === 'error'
+            ? { type: 'Error' as const, basicValue: text.toUpperCase() }
+            : undefined;
+  if (value === undefined) throw reader.fault('lacks a value');
+  reader.take();
+  return value;
+}

@@ -1,0 +1,75 @@
+import type { BookTable, DefinedName } from '../book/book.js';
+import { formulaTokens } from './formulaTokens.js';
+import { nameIn } from './nameIn.js';
+import { parameterTokens } from './parameterTokens.js';
+import { shiftedReference } from './shiftedReference.js';
+import { structuredReference, type StructuredReference } from './structuredReference.js';
+import { tableRange } from './tableRange.js';
+import type { Token } from './token.js';
+import { writeReference } from './writeReference.js';
+
+/** The cell of a formula and what the names in it can mean. */
+interface FormulaPlace {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  readonly tables: readonly BookTable[];
+  readonly names: readonly DefinedName[];
+}
+
+/**
+ * A formula with plain references alone: parts of tables and defined names are replaced by the cells or the formula that
+ * they stand for, names within names too. A relative reference of a name counts from the cell of the formula. A name that
+ * nothing explains stays, one that leads back to itself becomes `#REF!`.
+ */
+export function plainReferences(formula: string, place: FormulaPlace): string {
+  return plain(formula, place, []);
+}
+
+function plain(formula: string, place: FormulaPlace, within: readonly DefinedName[]): string {
+  const tokens = formulaTokens(formula);
+  if (!tokens.some(({ kind }) => kind === 'name' || kind === 'table' || kind === 'function')) return formula;
+  const parameters = parameterTokens(tokens);
+  return tokens.map((token, i) => (parameters.has(i) ? token.text : plainToken(token, place, within))).join('');
+}
+
+function plainToken({ kind, text }: Token, place: FormulaPlace, within: readonly DefinedName[]): string {
+  if (kind === 'table') return tablePart(structuredReference(text), place);
+  if (kind !== 'name' && kind !== 'function') return text;
+  const name = nameIn(text, place);
+  if (name !== undefined) return meaning(name, place, within);
+  const isTable = kind === 'name' && place.tables.some((table) => isNamed(table, text));
+  return isTable ? tablePart({ table: text, parts: [], columns: [] }, place) : text;
+}
+
+function meaning(name: DefinedName, place: FormulaPlace, within: readonly DefinedName[]): string {
+  if (within.includes(name)) return '#REF!';
+  const moved = formulaTokens(name.formula)
+    .map(({ kind, text }) => (kind === 'reference' ? shiftedReference(text, place) : text))
+    .join('');
+  const replaced = plain(moved, place, [...within, name]);
+  const [only, more] = formulaTokens(replaced);
+  return only?.kind === 'reference' && more === undefined ? replaced : `(${replaced})`;
+}
+
+function tablePart(reference: StructuredReference | undefined, place: FormulaPlace): string {
+  if (reference === undefined) return '#REF!';
+  const table = place.tables.find((one) =>
+    reference.table === '' ? holds(one, place) : isNamed(one, reference.table),
+  );
+  if (table === undefined) return '#REF!';
+  const range = tableRange(table, reference, place.row);
+  if (typeof range === 'string') return range;
+  const fixed = { firstRow: true, firstColumn: true, lastRow: true, lastColumn: true };
+  return writeReference({ range, fixed, ...(table.sheet === place.sheet ? {} : { sheet: table.sheet }) });
+}
+
+function isNamed(table: BookTable, text: string): boolean {
+  return table.name.toLowerCase() === text.toLowerCase();
+}
+
+function holds({ sheet, range }: BookTable, place: FormulaPlace): boolean {
+  const { firstRow, lastRow, firstColumn, lastColumn } = range;
+  const { row, column } = place;
+  return sheet === place.sheet && row >= firstRow && row <= lastRow && column >= firstColumn && column <= lastColumn;
+}

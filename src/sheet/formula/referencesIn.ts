@@ -1,0 +1,40 @@
+import type { CellRange } from '../address/cellRange.js';
+import { formulaTokens } from './formulaTokens.js';
+import { parameterTokens } from './parameterTokens.js';
+import { readReference } from './readReference.js';
+import { typedName } from './typedName.js';
+
+interface ReadRange {
+  /** undefined: the sheet of the formula. */
+  readonly sheet?: string;
+  readonly range: CellRange;
+}
+
+/** What a formula with plain references reads, as far as its text says. */
+export interface FoundReferences {
+  readonly ranges: readonly ReadRange[];
+  /** Whether it can read cells that no reference in it shows: by OFFSET, INDIRECT, `G1#`, a name without meaning. */
+  readonly more: boolean;
+}
+
+const reachingFarther = new Set(['OFFSET', 'INDIRECT', 'ANCHORARRAY']);
+
+/** The ranges that a formula names, plain references alone: see `plainReferences` for what else stands for cells. */
+export function referencesIn(formula: string): FoundReferences {
+  const ranges: ReadRange[] = [];
+  let more = false;
+  const tokens = formulaTokens(formula);
+  const parameters = parameterTokens(tokens);
+  for (const [i, { kind, text }] of tokens.entries()) {
+    if (parameters.has(i)) continue;
+    if (kind === 'reference') {
+      const found = readReference(text);
+      if (found !== undefined) {
+        ranges.push({ range: found.range, ...(found.sheet === undefined ? {} : { sheet: found.sheet }) });
+      }
+    } else if (kind === 'function') more ||= reachingFarther.has(typedName(text));
+    else if (kind === 'operator') more ||= text === ':' || text === '#';
+    else more ||= kind === 'name' || kind === 'table' || kind === 'outside';
+  }
+  return { ranges, more };
+}

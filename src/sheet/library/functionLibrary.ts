@@ -1,0 +1,101 @@
+import { LocaleType, type Nullable } from '@univerjs/core';
+import {
+  ALL_IMPLEMENTED_FUNCTIONS,
+  CELL_INVERTED_INDEX_CACHE,
+  type ArrayValueObject,
+  type BaseFunction,
+  type BaseValueObject,
+  type ErrorValueObject,
+  type FunctionVariantType,
+} from '@univerjs/engine-formula';
+import type { CellValue } from '../cell/cellValue.js';
+import { UnreadableFormula } from '../formula/unreadableFormula.js';
+import { sheetLimits } from '../formula/sheetLimits.js';
+import { Area, errorCell, isGrid, Lambda, type Grid, type Place, type Value, type World } from '../evaluate/value.js';
+import { CircularReference } from '../run/circularReference.js';
+import { AreaObject } from './areaObject.js';
+import { valueObject } from './valueObject.js';
+import { arrayObject } from './arrayObject.js';
+
+/** The usual functions of a sheet, from a library. */
+export interface FunctionLibrary {
+  has(name: string): boolean;
+  call(name: string, given: readonly (Value | undefined)[], at: { place: Place; world: World }): Value;
+}
+
+/** They would ask the library's own sheet about hidden rows or formulas, of which it has none; or are no functions of a sheet. */
+const leftOut = new Set(
+  `SUBTOTAL AGGREGATE CELL ISFORMULA FORMULATEXT SHEET SHEETS INDIRECT OFFSET IMAGE COMPARE DIVIDED MINUS MULTIPLY PLUS
+  CUBE`.split(/\s+/),
+);
+
+let functions: ReadonlyMap<string, BaseFunction> | undefined;
+
+/** Loads nothing by itself, but its file brings the library along: import it when a formula needs it. */
+export function functionLibrary(): FunctionLibrary {
+  const known = (functions ??= made());
+  return {
+    has: (name) => known.has(name),
+    call(name, given, { place, world }) {
+      const executor = known.get(name);
+      if (executor === undefined || given.some((one) => one instanceof Lambda)) return errorCell('#NAME?');
+      const { minParams, maxParams } = executor;
+      const isMiscounted = minParams >= 0 && maxParams >= 0 && (given.length < minParams || given.length > maxParams);
+      if (isMiscounted) return errorCell('#VALUE!');
+      executor.setRefInfo('book', place.sheet, place.row, place.column);
+      const objects = given.map((one) => givenObject(one, executor.needsReferenceObject, world));
+      return answerOf(executor, objects);
+    },
+  };
+}
+
+function answerOf(executor: BaseFunction, objects: readonly FunctionVariantType[]): Value {
+  try {
+    // A reference is taken where its function says so, whatever the type of the parameter says.
+    const answer = executor.calculate(...(objects as BaseValueObject[]));
+    return valueOf(answer as FunctionVariantType);
+  } catch (fault) {
+    const isKnown =
+      fault instanceof CircularReference || fault instanceof UnreadableFormula || fault instanceof RangeError;
+    if (isKnown || !(fault instanceof Error)) throw fault;
+    // The library breaks down over some odd arguments instead of refusing them.
+    throw new UnreadableFormula(`calls ${executor.name}, which failed here`, { cause: fault });
+  } finally {
+    CELL_INVERTED_INDEX_CACHE.clear();
+  }
+}
+
+function made(): ReadonlyMap<string, BaseFunction> {
+  return new Map(
+    ALL_IMPLEMENTED_FUNCTIONS.filter(([, name]) => !leftOut.has(String(name))).map(([Function, name]) => {
+      const executor: BaseFunction = new Function(name);
+      executor.setLocale(LocaleType.EN_US);
+      executor.setSheetRowColumnCount(sheetLimits.rows, sheetLimits.columns);
+      return [String(name), executor] as const;
+    }),
+  );
+}
+
+function givenObject(value: Value | undefined, takesReferences: boolean, world: World): FunctionVariantType {
+  if (value instanceof Area) return takesReferences ? new AreaObject(value, world) : arrayObject(world.rows(value));
+  if (isGrid(value)) return arrayObject(value);
+  return valueObject(value === undefined || value instanceof Lambda ? null : value);
+}
+
+function valueOf(answer: FunctionVariantType): Value {
+  if (answer.isReferenceObject()) return errorCell('#VALUE!');
+  const object = answer as BaseValueObject;
+  if (!object.isArray()) return cellOf(object);
+  const array = object as ArrayValueObject;
+  const grid: Grid = Array.from({ length: array.getRowCount() }, (_, row) =>
+    Array.from({ length: array.getColumnCount() }, (__, column) => cellOf(array.get(row, column))),
+  );
+  if (grid.length === 0 || grid[0]?.length === 0) return errorCell('#CALC!');
+  return grid.length === 1 && grid[0]?.length === 1 ? (grid[0][0] ?? null) : grid;
+}
+
+function cellOf(object: Nullable<BaseValueObject>): CellValue {
+  if (!object || object.isNull()) return null;
+  if (object.isError()) return errorCell((object as ErrorValueObject).getErrorType());
+  return object.getValue();
+}

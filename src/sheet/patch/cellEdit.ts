@@ -1,0 +1,64 @@
+import type { CellContent } from './cellContent.js';
+import type { CellWrite } from './cellWrite.js';
+import { formulaPiece } from './formulaPiece.js';
+import { holdsValue } from './holdsValue.js';
+import { plannedValue } from './plannedValue.js';
+import type { SheetContext } from './sheetContext.js';
+import type { CellAt, ElementAt } from './sheetMap.js';
+import { spliced, type Splice } from './splice.js';
+import { tagWith } from './tagWith.js';
+
+interface CellEdit {
+  /** The whole cell, as it stood where nothing of it changes. */
+  readonly xml: string;
+  readonly otherFormula: boolean;
+  /** Whether nothing is left but an empty cell without a style. */
+  readonly isBare: boolean;
+}
+
+/** A cell of the sheet with the value, and where asked the formula, of a write; what is not concerned stays as written. */
+export function cellEdit(xml: string, cell: CellAt, write: CellWrite, context: SheetContext): CellEdit {
+  const prefix = cell.name.slice(0, -1);
+  const formula = formulaPiece(write, { xml, prefix, cell, context });
+  const planned = plannedValue(write, { cell, prefix, style: cell.attributes['s'], formula: formula.xml }, context);
+  const tag = xml.slice(cell.from, cell.tagTo);
+  const style = planned.style === undefined ? {} : { s: planned.style };
+  if (!formula.isOther && holdsValue(cell, planned.value, context.sharedText)) {
+    const text = whole(tagWith(tag, style), innerWithFormula(xml, cell, formula.xml), cell.name);
+    return { xml: text, otherFormula: false, isBare: false };
+  }
+  const mark = formula.mark === undefined ? {} : { cm: formula.mark };
+  const start = tagWith(tag, { t: planned.content.type, vm: null, ...mark, ...style });
+  const text = whole(start, inner(xml, cell, formula.xml, planned.content), cell.name);
+  return { xml: text, otherFormula: formula.isOther, isBare: /^<\S*\s+r\s*=\s*("[^"]*"|'[^']*')\s*\/>$/.test(text) };
+}
+
+/** The cell with another `<f>` alone. */
+export function cellWithFormula(xml: string, cell: CellAt, formula: string): string {
+  return whole(xml.slice(cell.from, cell.tagTo), innerWithFormula(xml, cell, formula), cell.name);
+}
+
+function innerWithFormula(xml: string, cell: CellAt, formula: string): string {
+  const old = xml.slice(cell.tagTo, cell.contentTo);
+  return cell.formula ? spliced(old, [inCell(cell, cell.formula, formula)]) : old;
+}
+
+/** The formula before the value, each in its old place where it had one. */
+function inner(xml: string, cell: CellAt, formula: string, content: CellContent): string {
+  const { formula: oldFormula, value, inline } = cell;
+  const splices: Splice[] = [oldFormula ? inCell(cell, oldFormula, formula) : { from: 0, to: 0, text: formula }];
+  const place = value ?? inline;
+  const after = oldFormula ? oldFormula.to - cell.tagTo : 0;
+  splices.push(place ? inCell(cell, place, content.xml) : { from: after, to: after, text: content.xml });
+  if (value && inline) splices.push(inCell(cell, inline, ''));
+  return spliced(xml.slice(cell.tagTo, cell.contentTo), splices);
+}
+
+function inCell(cell: CellAt, { from, to }: ElementAt, text: string): Splice {
+  return { from: from - cell.tagTo, to: to - cell.tagTo, text };
+}
+
+function whole(start: string, content: string, name: string): string {
+  if (content === '') return start.replace(/\s*\/?>$/, '/>');
+  return `${start.replace(/\s*\/>$/, '>')}${content}</${name}>`;
+}

@@ -1,0 +1,19 @@
+import type { CellRange } from '../address/cellRange.js';
+import type { CellValue } from '../cell/cellValue.js';
+
+/** What one cell is to hold. Rows and columns count from 0. */
+export interface CellWrite {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  /** Days of a cell with a date format count from 1900, whatever the file counts from. */
+  readonly value: CellValue;
+  /** In its stored form, without the `=`. `undefined` keeps what is there, `null` takes it away. */
+  readonly formula?: string | null;
+  /** The cells that the array formula of this cell fills. */
+  readonly fills?: CellRange;
+  /** Whether the formula given is an array that may grow and shrink. */
+  readonly dynamic?: boolean;
+  /** Asks for a date format where the cell has none. */
+  readonly isDate?: boolean;
+}

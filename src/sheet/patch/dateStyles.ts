@@ -1,0 +1,114 @@
+import { isDateFormat } from '../book/isDateFormat.js';
+import { builtInFormats } from '../xlsx/builtInFormats.js';
+import { closeElement } from './closeElement.js';
+import { elementAt } from './elementAt.js';
+import { grownList } from './grownList.js';
+import { localName } from './localName.js';
+import type { OpenParts } from './openParts.js';
+import type { ElementAt } from './sheetMap.js';
+import { spliced, type Splice } from './splice.js';
+import { tagWith } from './tagWith.js';
+import { walkXml } from './walkXml.js';
+
+const firstOwnFormat = 164;
+
+interface Styles {
+  readonly formats: ElementAt | undefined;
+  readonly formatCodes: ReadonlyMap<string, string>;
+  readonly list: ElementAt | undefined;
+  readonly cells: readonly ElementAt[];
+  readonly root: ElementAt | undefined;
+}
+
+/** The styles of cells: which of them show a date, and such as do where one is missing. */
+export class DateStyles {
+  private known: Styles | undefined;
+
+  constructor(
+    private readonly parts: OpenParts,
+    private readonly part: string | undefined,
+  ) {}
+
+  isDate(style: string): boolean {
+    const { cells, formatCodes } = this.styles();
+    const id = cells[Number(style)]?.attributes['numFmtId'] ?? '0';
+    return isDateFormat(formatCodes.get(id) ?? builtInFormats.get(Number(id)));
+  }
+
+  /** The number of a style that is like another and shows a date; undefined in a file without styles. */
+  dated(style: string, format: string): string | undefined {
+    if (this.part === undefined || !this.styles().cells[Number(style)]) return undefined;
+    // A new format moves what stands behind it, so it comes first.
+    const id = this.formatId(format);
+    const { cells, list } = this.styles();
+    const like = cells[Number(style)];
+    if (!list || !like) return undefined;
+    const text = this.text();
+    const xf = copyWith(text, like, id);
+    const there = cells.findIndex(({ from, to }) => text.slice(from, to) === xf);
+    if (there >= 0) return String(there);
+    this.put(grownList(text, list, xf, cells.length + 1));
+    return String(cells.length);
+  }
+
+  private formatId(format: string): string {
+    const { formatCodes, formats, root } = this.styles();
+    for (const [id, code] of formatCodes) if (code === format) return id;
+    const id = String(Math.max(firstOwnFormat - 1, ...[...formatCodes.keys()].map(Number)) + 1);
+    const text = this.text();
+    const prefix = root ? root.name.slice(0, -localName(root.name).length) : '';
+    const xml = `<${prefix}numFmt numFmtId="${id}" formatCode="${format}"/>`;
+    if (formats) this.put(grownList(text, formats, xml, formatCodes.size + 1));
+    else if (root) {
+      const whole = `<${prefix}numFmts count="1">${xml}</${prefix}numFmts>`;
+      this.put([{ from: root.tagTo, to: root.tagTo, text: whole }]);
+    }
+    return id;
+  }
+
+  private text(): string {
+    return this.part === undefined ? '' : (this.parts.text(this.part) ?? '');
+  }
+
+  private put(splices: readonly Splice[]): void {
+    if (this.part !== undefined) this.parts.put(this.part, spliced(this.text(), splices));
+    this.known = undefined;
+  }
+
+  private styles(): Styles {
+    this.known ??= read(this.text(), this.part);
+    return this.known;
+  }
+}
+
+function copyWith(text: string, like: ElementAt, format: string): string {
+  const tag = tagWith(text.slice(like.from, like.tagTo), { numFmtId: format, applyNumberFormat: '1' });
+  return tag + text.slice(like.tagTo, like.to);
+}
+
+function read(xml: string, part: string | undefined): Styles {
+  const open: ElementAt[] = [];
+  const formatCodes = new Map<string, string>();
+  const cells: ElementAt[] = [];
+  let [root, formats, list]: (ElementAt | undefined)[] = [];
+  if (part === undefined) return { root, formats, list, formatCodes, cells };
+  walkXml(xml, part, {
+    open: (tag, depth) => {
+      const { name, attributes } = tag;
+      const at = elementAt(tag);
+      const [local, inside] = [localName(name), localName(open[1]?.name ?? '')];
+      if (depth === 0) root = at;
+      if (depth === 1 && local === 'numFmts') formats = at;
+      if (depth === 1 && local === 'cellXfs') list = at;
+      if (depth === 2 && inside === 'cellXfs') cells.push(at);
+      if (depth === 2 && inside === 'numFmts')
+        formatCodes.set(attributes['numFmtId'] ?? '', attributes['formatCode'] ?? '');
+      open.push(at);
+    },
+    close: (tag) => {
+      const at = open.pop();
+      if (at) closeElement(at, tag);
+    },
+  });
+  return { root, formats, list, formatCodes, cells };
+}

@@ -1,0 +1,37 @@
+import { addressOf } from '../address/addressOf.js';
+import { shiftedFormula } from '../xlsx/shiftedFormula.js';
+import { contentEscaped } from './contentEscaped.js';
+import type { CellAt, SheetMap } from './sheetMap.js';
+import { tagWith } from './tagWith.js';
+
+/**
+ * Cells that take over a shared formula, with their `<f>`: where the first cell, which alone has the text, gets another
+ * formula or none, the next one that keeps its own has to say it.
+ */
+export function heirs(
+  xml: string,
+  { shared, masters }: SheetMap,
+  keepsFormula: (cell: CellAt) => boolean,
+): Map<CellAt, string> {
+  const found = new Map<CellAt, string>();
+  for (const [number, master] of masters) {
+    if (!master.formula || keepsFormula(master)) continue;
+    const left = (shared.get(number) ?? []).filter((cell) => cell !== master && keepsFormula(cell));
+    const heir = left[0];
+    if (!heir?.formula) continue;
+    const { row, column, formula } = heir;
+    const text = shiftedFormula(master.formula.text, row - master.row, column - master.column);
+    const tag = xml.slice(formula.from, formula.tagTo).replace(/\s*\/?>$/, '>');
+    found.set(heir, `${tagWith(tag, { ref: boundsOf(left) })}${contentEscaped(text)}</${formula.name}>`);
+  }
+  return found;
+}
+
+function boundsOf(cells: readonly CellAt[]): string {
+  let [top, left, bottom, right] = [Infinity, Infinity, 0, 0];
+  for (const { row, column } of cells) {
+    [top, bottom] = [Math.min(top, row), Math.max(bottom, row)];
+    [left, right] = [Math.min(left, column), Math.max(right, column)];
+  }
+  return `${addressOf(top, left)}:${addressOf(bottom, right)}`;
+}

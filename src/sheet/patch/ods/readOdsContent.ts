@@ -1,0 +1,148 @@
+import { closeElement } from '../closeElement.js';
+import { elementAt } from '../elementAt.js';
+import { CellText } from '../../ods/cellText.js';
+import type { OdsStyles } from '../../ods/odsStyles.js';
+import type { ElementAt } from '../sheetMap.js';
+import { walkXml, type EndTag, type StartTag, type XmlWalker } from '../walkXml.js';
+import type { OdsCellAt, OdsMap, OdsRowAt, OdsSheetMap } from './odsMap.js';
+import { OdsNaming } from './odsNaming.js';
+import { timesRepeated } from './timesRepeated.js';
+
+const tableDepth = 3;
+const groups = /^table:table-(?:row-group|header-rows|rows|column-group|header-columns|columns)$/;
+
+/** The columns that are written to in one of so many equal rows; undefined where none is. */
+type OdsAsked = (sheet: string, row: number, rows: number) => ReadonlySet<number> | undefined;
+
+/** Where the rows of the sheets stand, and the cells asked for. */
+export function readOdsContent(xml: string, styles: OdsStyles, asked: OdsAsked): OdsMap {
+  const reader = new ContentReader(styles, asked);
+  walkXml(xml, 'content.xml', reader);
+  if (!reader.naming) throw new Error('content.xml has no root');
+  return { sheets: reader.sheets, styles, naming: reader.naming };
+}
+
+class ContentReader implements XmlWalker {
+  readonly sheets = new Map<string, OdsSheetMap>();
+  naming: OdsNaming | undefined;
+  private inBody = false;
+  private sheetName = '';
+  private sheet: OdsSheetMap | undefined;
+  private row: OdsRowAt | undefined;
+  private columns: ReadonlySet<number> | undefined;
+  private cell: OdsCellAt | undefined;
+  private paragraph: ElementAt | undefined;
+  private shown = new CellText();
+  /** The groups of rows and columns that are open in the sheet. */
+  private groups = 0;
+  private nextRow = 0;
+  private nextColumn = 0;
+
+  constructor(
+    private readonly styles: OdsStyles,
+    private readonly asked: OdsAsked,
+  ) {}
+
+  open(tag: StartTag, depth: number): void {
+    this.naming ??= new OdsNaming(tag);
+    const name = this.naming.known(tag.name);
+    if (depth === 1 && name === 'office:body') this.inBody = true;
+    if (!this.inBody) this.styles.open(name, this.naming.knownAttributes(tag));
+    else if (depth === tableDepth && name === 'table:table') this.openSheet(tag, this.naming);
+    else if (this.sheet) this.openInSheet(tag, name, depth - tableDepth - 1 - this.groups, this.sheet);
+  }
+
+  close(tag: EndTag, depth: number): void {
+    const inside = depth - tableDepth - 1 - this.groups;
+    if (!this.inBody) this.styles.close(this.naming?.known(tag.name) ?? '');
+    else if (!this.sheet) return;
+    else if (this.paragraph) this.closeInParagraph(this.paragraph, tag, inside);
+    else if (inside === 1 && this.row) this.closeCell(tag, this.row);
+    else if (inside === 0) this.closeInSheet(tag, this.sheet);
+    else if (depth === tableDepth) this.sheet = undefined;
+    else if (inside === -1) {
+      this.groups -= 1;
+      if (this.groups === 0) this.sheet.end = tag.to;
+    }
+  }
+
+  text(text: string): void {
+    if (!this.inBody) this.styles.text(text);
+    else if (this.paragraph) this.shown.text(text);
+  }
+
+  private openInSheet(tag: StartTag, name: string, inside: number, sheet: OdsSheetMap): void {
+    if (this.paragraph) this.shown.open(name, this.naming?.knownAttributes(tag) ?? {});
+    else if (this.cell) {
+      if (inside === 2 && name === 'text:p') this.openParagraph(tag, this.cell);
+    } else if (this.row) {
+      if (inside === 1 && /^table:(covered-)?table-cell$/.test(name)) this.openCell(tag, this.row);
+    } else if (inside !== 0) return;
+    else if (groups.test(name)) this.groups += 1;
+    else if (name === 'table:table-row') this.openRow(tag, sheet);
+    else if (name === 'table:table-column') this.openColumn(tag, sheet);
+  }
+
+  private openSheet(tag: StartTag, naming: OdsNaming): void {
+    this.sheetName = naming.knownAttributes(tag)['table:name'] ?? '';
+    this.sheet = { rows: [], end: tag.to, columnStyles: [] };
+    this.sheets.set(this.sheetName, this.sheet);
+    [this.nextRow, this.nextColumn, this.groups] = [0, 0, 0];
+  }
+
+  private openColumn(tag: StartTag, { columnStyles }: OdsSheetMap): void {
+    const known = this.naming?.knownAttributes(tag) ?? {};
+    this.nextColumn += timesRepeated(known, 'columns');
+    columnStyles.push({ last: this.nextColumn - 1, style: known['table:default-cell-style-name'] });
+  }
+
+  private openRow(tag: StartTag, sheet: OdsSheetMap): void {
+    const known = this.naming?.knownAttributes(tag) ?? {};
+    const repeated = timesRepeated(known, 'rows');
+    const style = known['table:default-cell-style-name'];
+    this.row = { ...elementAt(tag), row: this.nextRow, repeated, style, cells: [], nextColumn: 0, cellsTo: tag.to };
+    this.columns = this.asked(this.sheetName, this.nextRow, repeated);
+    sheet.rows.push(this.row);
+    this.nextRow += repeated;
+  }
+
+  private openCell(tag: StartTag, row: OdsRowAt): void {
+    if (!this.columns) return;
+    const known = this.naming?.knownAttributes(tag) ?? {};
+    const repeated = timesRepeated(known, 'columns');
+    const column = row.nextColumn;
+    row.nextColumn += repeated;
+    if (![...this.columns].some((asked) => asked >= column && asked < row.nextColumn)) return;
+    this.cell = { ...elementAt(tag), column, repeated, known, paragraphs: [], shown: undefined };
+    row.cells.push(this.cell);
+    this.shown = new CellText();
+  }
+
+  private closeCell(tag: EndTag, row: OdsRowAt): void {
+    row.cellsTo = tag.to;
+    if (!this.cell) return;
+    closeElement(this.cell, tag);
+    this.cell.shown = this.shown.shown;
+    this.cell = undefined;
+  }
+
+  private openParagraph(tag: StartTag, cell: OdsCellAt): void {
+    this.paragraph = elementAt(tag);
+    cell.paragraphs.push(this.paragraph);
+    this.shown.open('text:p', {});
+  }
+
+  private closeInParagraph(paragraph: ElementAt, tag: EndTag, inside: number): void {
+    if (inside !== 2) return;
+    closeElement(paragraph, tag);
+    this.shown.close('text:p');
+    this.paragraph = undefined;
+  }
+
+  private closeInSheet(tag: EndTag, sheet: OdsSheetMap): void {
+    if (this.row) closeElement(this.row, tag);
+    // What follows the rows of a sheet, such as its names, must stay behind them.
+    if (this.groups === 0 && (this.row || sheet.rows.length === 0)) sheet.end = tag.to;
+    this.row = undefined;
+  }
+}

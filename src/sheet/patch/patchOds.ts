@@ -1,0 +1,66 @@
+import { odsPrefixes } from '../ods/odsPrefixes.js';
+import { OdsStyles } from '../ods/odsStyles.js';
+import { readXml } from '../xml/readXml.js';
+import { FileProblem } from '../zip/fileProblem.js';
+import type { CellWrite } from './cellWrite.js';
+import { cellWrites } from './cellWrites.js';
+import { odsSheetSplices } from './ods/odsSheetSplices.js';
+import { readOdsContent } from './ods/readOdsContent.js';
+import { OpenParts } from './openParts.js';
+import { refuseMissingSheet } from './refuseMissingSheet.js';
+import { spliced, type Splice } from './splice.js';
+import { writesBySheet } from './writesBySheet.js';
+
+/** The .ods file with new values, and where asked formulas, in some of its cells; all else stays byte for byte. */
+export function patchOds(bytes: Uint8Array, writes: readonly CellWrite[]): Uint8Array {
+  const parts = new OpenParts(bytes);
+  const xml = parts.text('content.xml');
+  if (xml === undefined) throw new FileProblem('The file is damaged: the part with its sheets is missing.');
+  const asked = new Map([...writesBySheet(writes)].map(([sheet, ofSheet]) => [sheet, cellWrites(ofSheet)]));
+  const rows = new Map([...asked].map(([sheet, ofSheet]) => [sheet, [...ofSheet.keys()]]));
+  const map = readOdsContent(xml, sharedStyles(parts), (sheet, row, count) => {
+    const written = within(rows.get(sheet) ?? [], row, count).map((number) => asked.get(sheet)?.get(number));
+    return written.length === 0 ? undefined : new Set(written.flatMap((ofRow) => [...(ofRow?.keys() ?? [])]));
+  });
+  refuseMissingSheet(asked.keys(), map.sheets);
+  const splices: Splice[] = [];
+  for (const [name, ofSheet] of asked) {
+    const sheet = map.sheets.get(name);
+    if (sheet) splices.push(...odsSheetSplices(xml, ofSheet, { map, sheet }));
+  }
+  parts.put('content.xml', spliced(xml, splices));
+  return parts.file();
+}
+
+/** Styles that the content builds on: their number formats say which cells show days. */
+function sharedStyles(parts: OpenParts): OdsStyles {
+  const styles = new OdsStyles();
+  const part = parts.bytes('styles.xml');
+  if (!part) return styles;
+  readXml(part, 'styles.xml', {
+    prefixes: odsPrefixes,
+    open: (element, attributes) => styles.open(element, attributes),
+    text: (text) => styles.text(text),
+    close: (element) => styles.close(element),
+  });
+  return styles;
+}
+
+/** Those of the rising numbers that are among `count` from `first` on. */
+function within(rising: readonly number[], first: number, count: number): readonly number[] {
+  const start = below(rising, first);
+  return rising[start] === undefined || rising[start] >= first + count
+    ? []
+    : rising.slice(start, below(rising, first + count));
+}
+
+/** How many of the rising numbers are below a limit. */
+function below(rising: readonly number[], limit: number): number {
+  let [low, high] = [0, rising.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((rising[middle] ?? 0) < limit) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}

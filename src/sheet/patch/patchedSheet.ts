@@ -1,0 +1,86 @@
+import type { CellRange } from '../address/cellRange.js';
+import { cellWithFormula } from './cellEdit.js';
+import type { CellWrite } from './cellWrite.js';
+import { cellWrites, type CellWrites } from './cellWrites.js';
+import { grownDimension } from './grownDimension.js';
+import { heirs } from './heirs.js';
+import { newRows } from './newRows.js';
+import { readSheet } from './readSheet.js';
+import { rowChange, type RowChange } from './rowChange.js';
+import { sameFormula } from './sameFormula.js';
+import type { SheetContext } from './sheetContext.js';
+import type { CellAt, SheetMap } from './sheetMap.js';
+import { spliced, type Splice } from './splice.js';
+
+interface PatchedSheet {
+  readonly xml: string;
+  readonly otherFormulas: boolean;
+}
+
+/** The XML of a sheet with the cells of the writes spliced in. */
+export function patchedSheet(
+  xml: string,
+  part: string,
+  writes: readonly CellWrite[],
+  file: Omit<SheetContext, 'isFilled' | 'masters' | 'heirs'>,
+): PatchedSheet {
+  const rows = cellWrites(writes);
+  const map = readSheet(xml, part, rows);
+  const context = { ...file, ...sheetContext(xml, map, rows) };
+  const changes: RowChange[] = [];
+  const missing = new Map(rows);
+  for (const [number, ofRow] of rows) {
+    const row = map.rows.get(number);
+    if (!row) continue;
+    missing.delete(number);
+    changes.push(rowChange(xml, row, ofRow, { map, context }));
+  }
+  changes.push(newRows(xml, missing, { map, context }));
+  const splices = [
+    ...changes.flatMap((change) => change.splices),
+    ...heirSplices(xml, context.heirs, rows),
+    ...grownDimension(
+      xml,
+      map,
+      changes.flatMap(({ inserted }) => inserted),
+    ),
+  ];
+  return { xml: spliced(xml, splices), otherFormulas: changes.some((change) => change.otherFormulas) };
+}
+
+function sheetContext(
+  xml: string,
+  map: SheetMap,
+  rows: CellWrites,
+): Pick<SheetContext, 'isFilled' | 'masters' | 'heirs'> {
+  const keeps = (cell: CellAt): boolean => {
+    const write = rows.get(cell.row)?.get(cell.column);
+    return write === undefined || sameFormula(write, cell, map.masters);
+  };
+  const filled = filledRanges(map, rows);
+  return {
+    masters: map.masters,
+    heirs: heirs(xml, map, keeps),
+    isFilled: (row, column) => filled.some((range) => isInside(row, column, range)),
+  };
+}
+
+/** What array formulas fill once all is written. */
+function filledRanges({ arrays }: SheetMap, rows: CellWrites): CellRange[] {
+  const filled = [...rows.values()].flatMap((row) => [...row.values()].flatMap(({ fills }) => fills ?? []));
+  for (const { row, column, range } of arrays) {
+    const write = rows.get(row)?.get(column);
+    if (write?.formula === undefined && write?.fills === undefined) filled.push(range);
+  }
+  return filled;
+}
+
+function isInside(row: number, column: number, { firstRow, lastRow, firstColumn, lastColumn }: CellRange): boolean {
+  return row >= firstRow && row <= lastRow && column >= firstColumn && column <= lastColumn;
+}
+
+/** Cells that take over a formula and are not written to themselves. */
+function heirSplices(xml: string, found: ReadonlyMap<CellAt, string>, rows: CellWrites): Splice[] {
+  const alone = [...found].filter(([{ row, column }]) => !rows.get(row)?.has(column));
+  return alone.map(([cell, formula]) => ({ from: cell.from, to: cell.to, text: cellWithFormula(xml, cell, formula) }));
+}

@@ -1,0 +1,46 @@
+import type { CellValue } from '../cell/cellValue.js';
+import { cellContent, type CellContent } from './cellContent.js';
+import type { CellWrite } from './cellWrite.js';
+import { isoOfSerial } from './isoOfSerial.js';
+import type { SheetContext } from './sheetContext.js';
+import type { CellAt } from './sheetMap.js';
+import { storedNumber } from './storedNumber.js';
+
+interface PlannedValue {
+  /** As the file counts it. */
+  readonly value: CellValue;
+  readonly content: CellContent;
+  /** The style to give the cell; undefined: the one it has. */
+  readonly style?: string;
+}
+
+interface Place {
+  readonly cell?: CellAt;
+  readonly prefix: string;
+  readonly style: string | undefined;
+  /** `<f>` as it is to stand. */
+  readonly formula: string;
+}
+
+/** What a write means for a cell of this file: its number counted as the file counts, its style with a date format where asked. */
+export function plannedValue(write: CellWrite, place: Place, context: SheetContext): PlannedValue {
+  const { value } = write;
+  const computed = place.formula !== '' || context.isFilled(write.row, write.column);
+  if (typeof value !== 'number') return { value, content: cellContent(value, place.prefix, computed) };
+  // The type alone makes it a date, so it is kept.
+  const iso = place.cell?.attributes['t'] === 'd' ? isoOfSerial(value) : undefined;
+  if (iso !== undefined) return { value, content: { type: 'd', xml: `<${place.prefix}v>${iso}</${place.prefix}v>` } };
+  const isDay = context.dateStyles.isDate(place.style ?? '0');
+  const style =
+    write.isDate === true && !isDay ? context.dateStyles.dated(place.style ?? '0', formatFor(value)) : undefined;
+  const stored = storedNumber(value, isDay || style !== undefined, context.date1904);
+  return {
+    value: stored,
+    content: cellContent(stored, place.prefix, computed),
+    ...(style !== undefined && { style }),
+  };
+}
+
+function formatFor(serial: number): string {
+  return Number.isInteger(serial) ? 'yyyy-mm-dd' : 'yyyy-mm-dd hh:mm';
+}

@@ -1,0 +1,89 @@
+import { isCellError, type CellValue } from '../cell/cellValue.js';
+import type { CellWrite } from '../patch/cellWrite.js';
+import type { Book, BookCell } from '../book/book.js';
+import { isDateFormat } from '../book/isDateFormat.js';
+import type { CellAnswer } from './cellAnswer.js';
+import type { CellChange } from './cellChange.js';
+import { sameCell } from './sameCell.js';
+
+/** From a day counted from 1900 to the same counted from 1904. */
+const daysTo1904 = 1462;
+/** The errors that a file can hold; a program shows another one, such as `#SPILL!`, by what it knows besides. */
+const storedErrors = new Set(['#DIV/0!', '#N/A', '#NAME?', '#NULL!', '#NUM!', '#REF!', '#VALUE!']);
+
+interface PlannedWrites {
+  readonly writes: readonly CellWrite[];
+  readonly changes: readonly CellChange[];
+}
+
+/** What is to be written into a file so that its cells hold fresh answers: those that differ from the stored ones alone. */
+export function plannedWrites(book: Book, answers: readonly CellAnswer[]): PlannedWrites {
+  const rows = new Map(book.sheets.map((sheet) => [sheet.name, sheet.rows]));
+  const writes: CellWrite[] = [];
+  const changes: CellChange[] = [];
+  for (const answer of answers) {
+    const cell = rows.get(answer.sheet)?.[answer.row]?.[answer.column];
+    if (answer.isKept === true) continue;
+    const value = countedAsStored(answer, cell, book.date1904);
+    const isSame = isStoredAs(cell, value, answer);
+    if (!isSame || fillsOthers(answer, cell)) writes.push(cellWrite(answer, cell, storable(value), book.date1904));
+    if (!isSame) changes.push(cellChange(answer, cell?.value ?? null, value));
+  }
+  return { writes, changes };
+}
+
+/** A moment in a cell without a date format counts as the file counts; with one, reading and writing see to it. */
+function countedAsStored({ value, isTime }: CellAnswer, cell: BookCell | undefined, date1904: boolean): CellValue {
+  const isBare = cell !== undefined && !isDateFormat(cell.format);
+  return date1904 && isTime === true && isBare && typeof value === 'number' && value > daysTo1904
+    ? value - daysTo1904
+    : value;
+}
+
+function isStoredAs(cell: BookCell | undefined, value: CellValue, { anchor }: CellAnswer): boolean {
+  const stored = cell?.value ?? null;
+  const fresh = storable(value);
+  if (sameCell(stored, fresh)) return true;
+  // An empty text and nothing look the same, but a cell that was not there has to be made.
+  const isThere = cell !== undefined || anchor === undefined;
+  return isThere && (stored ?? '') === '' && (fresh ?? '') === '';
+}
+
+function fillsOthers({ fills }: CellAnswer, cell: BookCell | undefined): boolean {
+  if (fills === undefined) return false;
+  const stored = cell?.fills;
+  return stored === undefined || stored.lastRow !== fills.lastRow || stored.lastColumn !== fills.lastColumn;
+}
+
+function storable(value: CellValue): CellValue {
+  return isCellError(value) && !storedErrors.has(value.basicValue) ? { type: 'Error', basicValue: '#VALUE!' } : value;
+}
+
+function cellWrite(answer: CellAnswer, cell: BookCell | undefined, value: CellValue, date1904: boolean): CellWrite {
+  const { sheet, row, column, fills, isTime } = answer;
+  return {
+    sheet,
+    row,
+    column,
+    value,
+    ...(fills !== undefined && { fills }),
+    ...(fills !== undefined && cell?.dynamic === true && { dynamic: true }),
+    // Of a new cell nobody knows here whether its place has a date format, and only that tells from when it counts.
+    ...(date1904 && isTime === true && cell === undefined && { isDate: true }),
+  };
+}
+
+function cellChange(answer: CellAnswer, was: CellValue, is: CellValue): CellChange {
+  const { sheet, row, column, formula, reason, isTime, anchor } = answer;
+  return {
+    sheet,
+    row,
+    column,
+    formula,
+    was,
+    is,
+    ...(reason !== undefined && { reason }),
+    ...(isTime === true && is === answer.value && { isTime }),
+    ...(anchor !== undefined && { anchor }),
+  };
+}

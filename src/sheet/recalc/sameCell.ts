@@ -1,0 +1,12 @@
+import { isCellError, type CellValue } from '../cell/cellValue.js';
+
+/** Programs add the same numbers up in another order: what differs less than this is the same. */
+const tolerance = 1e-12;
+
+/** Whether two values show the same in a cell. */
+export function sameCell(a: CellValue, b: CellValue): boolean {
+  if (typeof a === 'number' && typeof b === 'number') {
+    return a === b || Math.abs(a - b) <= tolerance * Math.max(Math.abs(a), Math.abs(b));
+  }
+  return a === b || (isCellError(a) && isCellError(b) && a.basicValue === b.basicValue);
+}

@@ -1,0 +1,37 @@
+import { parsedFormula } from '../formula/parsedFormula.js';
+import { plainReferences } from '../formula/plainReferences.js';
+import { referencesIn, type FoundReferences } from '../formula/referencesIn.js';
+import type { FormulaNode } from '../formula/formulaNode.js';
+import type { Book } from '../book/book.js';
+import type { Place } from '../evaluate/value.js';
+import type { RunFormula } from './runFormula.js';
+
+/** The formulas of a book with their names and parts of tables explained, each worked on once. */
+export class FormulaTexts {
+  private readonly plain = new Map<RunFormula, string>();
+  private readonly found = new Map<RunFormula, FoundReferences>();
+
+  constructor(private readonly book: Pick<Book, 'tables' | 'names'>) {}
+
+  plainText(formula: RunFormula): string {
+    const known = this.plain.get(formula) ?? this.explained(formula.stored, formula);
+    this.plain.set(formula, known);
+    return known;
+  }
+
+  references(formula: RunFormula): FoundReferences {
+    const known = this.found.get(formula) ?? referencesIn(this.plainText(formula));
+    this.found.set(formula, known);
+    return known;
+  }
+
+  /** A formula that a text spells, such as the one given to INDIRECT. */
+  parsed(text: string, place: Place): FormulaNode {
+    return parsedFormula(this.explained(text, place));
+  }
+
+  private explained(text: string, { sheet, row, column }: Place): string {
+    const { tables, names } = this.book;
+    return plainReferences(text, { sheet, row, column, tables, names });
+  }
+}

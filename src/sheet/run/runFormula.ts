@@ -1,0 +1,48 @@
+import type { CellRange } from '../address/cellRange.js';
+import type { CellValue } from '../cell/cellValue.js';
+import type { Area } from '../evaluate/value.js';
+import type { MomentColumns } from './momentColumns.js';
+
+/** What a function of ours said when it refused. */
+export interface Refusal {
+  readonly code: string;
+  readonly message: string;
+}
+
+export interface Outcome {
+  /** What goes into the cells of the formula, from its own on. */
+  readonly grid: readonly (readonly CellValue[])[];
+  /** Why it is an error, or why the stored values stay. */
+  readonly reason?: string;
+  /** The stored values stay: the formula cannot be worked out here. */
+  readonly isKept?: boolean;
+  /** The function of ours whose answer the cells hold, such as QT.HOLDS, where the formula does no more than call it. */
+  readonly calls?: string;
+  /** Whether the cells hold moments, by column, where the formula does more than call a function of ours. */
+  readonly moments?: MomentColumns;
+}
+
+/** A formula of a book on its way to fresh values. */
+export interface RunFormula {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  readonly stored: string;
+  /** One cell; an array formula of old, whose cells are fixed; one that grows and shrinks. */
+  readonly kind: 'cell' | 'array' | 'dynamic';
+  readonly isOurs: boolean;
+  /** The cells it fills as stored. */
+  readonly filled: CellRange;
+  /** The cells it fills now. */
+  area: CellRange;
+  /** Readers of these cells have it worked out before. */
+  claimed: CellRange | undefined;
+  state: 'waiting' | 'planned' | 'running' | 'done';
+  /** On the run's own clock. */
+  workedAt: number;
+  reads: Area[];
+  refusals: Refusal[];
+  /** Heading rows of the tables that functions of ours gave it, by the name of the function. */
+  headings: Map<string, readonly CellValue[]>;
+  outcome?: Outcome;
+}

@@ -1,0 +1,19 @@
+import type { CellLook } from '../book/cellLook.js';
+
+/** Width of the digits of a font to its size, from memory; most others are close to the first. */
+const usual = 0.507;
+const widths: readonly (readonly [fonts: RegExp, width: number])[] = [
+  [/^(?:arial|helvetica|liberation sans|arimo)$/i, 0.556],
+  [/^(?:times new roman|liberation serif|tinos)$/i, 0.5],
+  [/^(?:courier new|liberation mono|consolas|cousine)$/i, 0.6],
+  [/^(?:verdana|dejavu sans)$/i, 0.636],
+  [/^(?:cambria|tahoma|segoe ui|noto sans|open sans|roboto)$/i, 0.555],
+];
+const usualSize = 11;
+const pixelsOfAPoint = 96 / 72;
+
+/** The widest digit of a workbook's own letters in whole pixels: what its column widths count in. */
+export function digitWidth(plain: CellLook | undefined): number {
+  const [, width] = widths.find(([fonts]) => fonts.test(plain?.font ?? '')) ?? ['', usual];
+  return Math.max(1, Math.round(width * (plain?.size ?? usualSize) * pixelsOfAPoint));
+}

@@ -1,0 +1,34 @@
+import { FileProblem } from '../zip/fileProblem.js';
+import { bookLimits } from '../book/bookLimits.js';
+import { cellPlace } from './cellPlace.js';
+
+/** Where in a sheet its reader is: rows and cells say where they stand, or follow the one before. */
+export class SheetPlace {
+  row = -1;
+  column = -1;
+
+  constructor(private readonly sheet: string) {}
+
+  beginRow(stated: string | undefined): void {
+    this.row = stated === undefined ? this.row + 1 : Number(stated) - 1;
+    this.column = -1;
+    if (!(this.row >= 0)) throw this.#misplaced(stated ?? '');
+  }
+
+  beginCell(stated: string | undefined): void {
+    if (stated === undefined) {
+      this.column++;
+      return;
+    }
+    const place = cellPlace(stated);
+    if (place < 0) throw this.#misplaced(stated);
+    this.row = Math.floor(place / bookLimits.columns);
+    this.column = place % bookLimits.columns;
+  }
+
+  #misplaced(place: string): FileProblem {
+    return new FileProblem(
+      `The file is damaged: its sheet ${JSON.stringify(this.sheet)} has a cell at ${JSON.stringify(place.slice(0, 20))}, which is no place of a sheet.`,
+    );
+  }
+}

@@ -1,0 +1,147 @@
+import type { CellRange } from '../address/cellRange.js';
+import type { CellValue } from '../cell/cellValue.js';
+import type { BookCell } from '../book/book.js';
+import { bookLimits } from '../book/bookLimits.js';
+import type { CellLook } from '../book/cellLook.js';
+import { from1900 } from '../book/from1900.js';
+import { isDateFormat } from '../book/isDateFormat.js';
+import { rangeIn } from '../book/rangeIn.js';
+import type { SheetGrid } from '../book/sheetGrid.js';
+import type { XmlAttributes } from '../xml/readXml.js';
+import { digitWidth } from './digitWidth.js';
+import { LayoutReader } from './layoutReader.js';
+import { putColumnWidths } from './putColumnWidths.js';
+import { SharedFormulas } from './sharedFormulas.js';
+import type { SharedParts } from './sharedParts.js';
+import { SheetPlace } from './sheetPlace.js';
+import { spreadsheetPrefixes } from './spreadsheetPrefixes.js';
+import { storedValue } from './storedValue.js';
+
+/** Elements that speak of widths; each may speak of all columns. */
+const mostColumns = 2000;
+const dateFormat = 'yyyy-mm-dd hh:mm';
+
+/** Takes in the elements of a sheet part. */
+export class SheetReader {
+  readonly prefixes = spreadsheetPrefixes;
+  readonly merged: CellRange[] = [];
+  readonly widths: (number | undefined)[] = [];
+  readonly layout: LayoutReader | undefined;
+  readonly #formulas = new SharedFormulas();
+  readonly #at: SheetPlace;
+  readonly #digit: number;
+  #cell: XmlAttributes | undefined;
+  #formula: XmlAttributes | undefined;
+  #inside: 'value' | 'formula' | 'inline' | undefined;
+  #value: string | undefined;
+  #formulaText = '';
+  #inline = '';
+  #aloud = 0;
+  #columns = 0;
+
+  constructor(
+    readonly grid: SheetGrid,
+    private readonly shared: SharedParts,
+  ) {
+    this.#at = new SheetPlace(grid.name);
+    const { looks, colours, formats } = shared;
+    this.#digit = digitWidth(looks?.[0]);
+    if (looks !== undefined && colours !== undefined) this.layout = new LayoutReader({ looks, colours, formats });
+  }
+
+  open(element: string, attributes: XmlAttributes): void {
+    if (element === 'c') this.#beginCell(attributes);
+    else if (element === 'v' && this.#cell !== undefined) [this.#inside, this.#value] = ['value', ''];
+    else if (element === 'f' && this.#cell !== undefined) [this.#inside, this.#formula] = ['formula', attributes];
+    else if (element === 'row') this.#beginRow(attributes);
+    else if (element === 'rPh') this.#aloud++;
+    else if (element === 't' && this.#cell !== undefined && this.#aloud === 0) this.#inside = 'inline';
+    else if (element === 'col') this.#putColumns(attributes);
+    else if (element === 'mergeCell') this.#merge(attributes['ref']);
+    else this.layout?.open(element, attributes);
+  }
+
+  text(text: string): void {
+    if (this.#inside === 'value') this.#value = (this.#value ?? '') + text;
+    else if (this.#inside === 'formula') this.#formulaText += text;
+    else if (this.#inside === 'inline') this.#inline += text;
+  }
+
+  close(element: string): void {
+    if (element === 'c') this.#endCell();
+    else if (element === 'rPh') this.#aloud--;
+    else if (element === 'v' || element === 'f' || element === 't') this.#inside = undefined;
+  }
+
+  #putColumns(attributes: XmlAttributes): void {
+    if (++this.#columns > mostColumns) return;
+    putColumnWidths(this.widths, attributes, this.#digit);
+    this.layout?.columns(attributes);
+  }
+
+  #merge(stated: string | undefined): void {
+    const range = this.merged.length < bookLimits.listed ? rangeIn(stated) : undefined;
+    if (range !== undefined) this.merged.push(range);
+  }
+
+  #beginRow(attributes: XmlAttributes): void {
+    this.#at.beginRow(attributes['r']);
+    this.layout?.row(this.#at.row, attributes);
+  }
+
+  #beginCell(attributes: XmlAttributes): void {
+    this.#at.beginCell(attributes['r']);
+    this.#cell = attributes;
+    this.#formula = this.#value = this.#inside = undefined;
+    this.#formulaText = this.#inline = '';
+  }
+
+  #endCell(): void {
+    const attributes = this.#cell;
+    if (attributes === undefined) return;
+    this.#cell = undefined;
+    const { row, column } = this.#at;
+    const type = attributes['t'];
+    const style = Number(attributes['s'] ?? 0);
+    let format = this.shared.formats[style];
+    const look = this.#lookOf(style);
+    const value = storedValue({ type, text: this.#value, inline: this.#inline }, this.shared.strings);
+    const formula = this.#formula === undefined ? undefined : this.#formulaOf(this.#formula);
+    if (value === null && formula === undefined) {
+      if (format !== undefined || look !== undefined) this.grid.putBlank(row, column, { format: format ?? '', look });
+      return;
+    }
+    if (type === 'd' && typeof value === 'number' && !isDateFormat(format)) format = dateFormat;
+    const counted = this.shared.date1904 && type !== 'd' ? from1900(value, format) : value;
+    const cell = cellOf(counted, format, look);
+    this.grid.put(row, column, formula === undefined ? cell : { ...cell, ...formula, ...this.#fills(attributes) });
+  }
+
+  /** A look as that of a cell without a style is none. */
+  #lookOf(style: number): CellLook | undefined {
+    const { looks } = this.shared;
+    return looks === undefined || looks[style] === looks[0] ? undefined : looks[style];
+  }
+
+  #formulaOf(attributes: XmlAttributes): { formula: string } | undefined {
+    const shares = attributes['t'] === 'shared';
+    const text = this.#formulaText.replace(/^\s*=/, '');
+    const formula = shares
+      ? this.#formulas.at({ index: attributes['si'] ?? '', text, row: this.#at.row, column: this.#at.column })
+      : text;
+    return formula === '' ? undefined : { formula };
+  }
+
+  #fills(attributes: XmlAttributes): { fills?: CellRange; dynamic?: boolean } {
+    if (this.#formula?.['t'] !== 'array') return {};
+    const { row, column } = this.#at;
+    const own = { firstRow: row, firstColumn: column, lastRow: row, lastColumn: column };
+    const fills = rangeIn(this.#formula['ref']) ?? own;
+    return this.shared.dynamic.has(attributes['cm'] ?? '') ? { fills, dynamic: true } : { fills };
+  }
+}
+
+function cellOf(value: CellValue, format: string | undefined, look: CellLook | undefined): BookCell {
+  if (look !== undefined) return format === undefined ? { value, look } : { value, format, look };
+  return format === undefined ? { value } : { value, format };
+}

@@ -1,0 +1,13 @@
+import { cellText } from '../../../src/app/report/cellText.js';
+
+describe('cellText', () => {
+  it('puts into quotation marks what a spreadsheet would take for a formula', () => {
+    for (const text of ['=1+1', '=HYPERLINK("a")', '+cmd', '-tang', '@sum', '\t=1', '\r=1'])
+      expect(cellText(text)).toBe(`“${text}”`);
+  });
+
+  it('leaves words and plain numbers', () => {
+    for (const text of ['', 'tank = 2', '-', '-2.5', '+3', '2 fish']) expect(cellText(text)).toBe(text);
+    expect(cellText(-4)).toBe('-4');
+  });
+});

@@ -1,0 +1,38 @@
+import { floors } from './floors.js';
+import { exportsOf, sourcesIn } from './sources.js';
+
+const sources = sourcesIn(['src', 'functions']);
+const edges = sources.flatMap(({ imports }) => imports);
+
+/** Read by a program rather than by a file: the cell functions by the metadata generator. */
+const isRead = (file: string): boolean => file.startsWith('functions/');
+
+describe('exports', () => {
+  it('are imported by another file, every one', () => {
+    const taken = new Map<string, Set<string>>();
+    const whole = new Set<string>();
+    for (const { to, names } of edges) {
+      if (names === undefined) whole.add(to);
+      else taken.set(to, new Set([...(taken.get(to) ?? []), ...names]));
+    }
+    const unused = sources
+      .filter(({ file }) => !isRead(file) && !whole.has(file))
+      .flatMap((source) =>
+        exportsOf(source)
+          .filter((name) => taken.get(source.file)?.has(name) !== true)
+          .map((name) => `${source.file}: ${name}`),
+      );
+    expect(unused).toEqual([]);
+  });
+
+  it('that a door hands on are wanted by another floor', () => {
+    const doors = floors.flatMap((floor) => floor.doors ?? []);
+    const unwanted = doors.flatMap((door) => {
+      const given = edges.filter(({ from }) => from === door).flatMap(({ names }) => names ?? []);
+      expect(given.length).toBeGreaterThan(0);
+      const taken = new Set(edges.filter(({ to }) => to === door).flatMap(({ names }) => names ?? []));
+      return given.filter((name) => !taken.has(name)).map((name) => `${door}: ${name}`);
+    });
+    expect(unwanted).toEqual([]);
+  });
+});

@@ -1,0 +1,14 @@
+import { floors } from './floors.js';
+
+/** The house in words, top floor first, as DEVELOPERS.md shows it: what each floor holds, knows, and how its rooms are layered. */
+export function housePicture(): string {
+  const rows = [...floors]
+    .reverse()
+    .flatMap(({ folder, holds, knows, doors, layers }) => [
+      `${folder}: ${holds}`,
+      `    knows   ${knows.length === 0 ? 'nothing' : knows.join(', ')}${doors === undefined ? '' : `; door ${doors[0] ?? ''}`}`,
+      ...(layers.length === 0 ? [] : [`    rooms   ${layers.map((layer) => layer.join(' ')).join(' → ')}`]),
+      '',
+    ]);
+  return ['```text', ...rows.slice(0, -1), '```'].join('\n');
+}

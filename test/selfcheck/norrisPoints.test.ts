@@ -1,9 +1,0 @@
-import { norrisPoints } from '../../src/selfcheck/norrisPoints.js';
-import { norris } from '../published/NistNorris.js';
-
-describe('norrisPoints', () => {
-  it('are the points that the tests transcribe', () => {
-    expect(norrisPoints.x).toEqual(norris.x);
-    expect(norrisPoints.y).toEqual(norris.y);
-  });
-});
