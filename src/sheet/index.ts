@@ -7,6 +7,7 @@ export type { BorderLine, CellLook, LineKind } from './book/cellLook.js';
 export { isDateFormat } from './book/isDateFormat.js';
 export { readBook } from './read/readBook.js';
 export type { LineStyle } from './book/sheetLayout.js';
+export { storableValue } from './cell/storableValue.js';
 export { type CellError, type CellValue, type Given, isCellError, isRange } from './cell/cellValue.js';
 export type { CsvOptions } from './csv/csvOptions.js';
 export { csvText } from './csv/csvText.js';

@@ -1,9 +1,8 @@
-import { type BookCell, type BookSheet, type CellWrite, isDateFormat } from '../../sheet/index.js';
+import { type BookCell, type BookSheet, type CellWrite, isDateFormat, storableValue } from '../../sheet/index.js';
 import { cellKey } from './cellKey.js';
 import type { GridCell, GridSheet } from './gridSheets.js';
 import { sameValue } from './sameValue.js';
 import type { CellFormula } from './shownFile.js';
-import { storableValue } from './storableValue.js';
 import { storedForm } from './storedForm.js';
 
 interface SheetNow {

@@ -1,7 +1,6 @@
 import { utils, write, type CellObject, type WorkSheet } from '@e965/xlsx';
-import { addressOf, type CellWrite, isCellError, patchXlsx } from '../../sheet/index.js';
+import { addressOf, type CellWrite, isCellError, patchXlsx, storableValue } from '../../sheet/index.js';
 import type { GridCell, GridSheet } from './gridSheets.js';
-import { storableValue } from './storableValue.js';
 import { storedForm } from './storedForm.js';
 
 /** Codes of errors in a file. */

@@ -1,10 +1,10 @@
 import type { CellValue } from '../cell/cellValue.js';
+import { dayIn1904 } from '../cell/days1904.js';
 import { cellContent, type CellContent } from './cellContent.js';
 import type { CellWrite } from './cellWrite.js';
 import { isoOfSerial } from './isoOfSerial.js';
 import type { SheetContext } from './sheetContext.js';
 import type { CellAt } from './sheetMap.js';
-import { storedNumber } from './storedNumber.js';
 
 interface PlannedValue {
   /** As the file counts it. */
@@ -33,7 +33,7 @@ export function plannedValue(write: CellWrite, place: Place, context: SheetConte
   const isDay = context.dateStyles.isDate(place.style ?? '0');
   const style =
     write.isDate === true && !isDay ? context.dateStyles.dated(place.style ?? '0', formatFor(value)) : undefined;
-  const stored = storedNumber(value, isDay || style !== undefined, context.date1904);
+  const stored = context.date1904 && (isDay || style !== undefined) ? dayIn1904(value) : value;
   return {
     value: stored,
     content: cellContent(stored, place.prefix, computed),

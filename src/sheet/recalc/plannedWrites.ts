@@ -1,15 +1,12 @@
-import { isCellError, type CellValue } from '../cell/cellValue.js';
+import type { CellValue } from '../cell/cellValue.js';
+import { dayIn1904 } from '../cell/days1904.js';
+import { storableValue } from '../cell/storableValue.js';
 import type { CellWrite } from '../patch/cellWrite.js';
 import type { Book, BookCell } from '../book/book.js';
 import { isDateFormat } from '../book/isDateFormat.js';
 import type { CellAnswer } from './cellAnswer.js';
 import type { CellChange } from './cellChange.js';
 import { sameCell } from './sameCell.js';
-
-/** From a day counted from 1900 to the same counted from 1904. */
-const daysTo1904 = 1462;
-/** The errors that a file can hold; a program shows another one, such as `#SPILL!`, by what it knows besides. */
-const storedErrors = new Set(['#DIV/0!', '#N/A', '#NAME?', '#NULL!', '#NUM!', '#REF!', '#VALUE!']);
 
 interface PlannedWrites {
   readonly writes: readonly CellWrite[];
@@ -26,7 +23,7 @@ export function plannedWrites(book: Book, answers: readonly CellAnswer[]): Plann
     if (answer.isKept === true) continue;
     const value = countedAsStored(answer, cell, book.date1904);
     const isSame = isStoredAs(cell, value, answer);
-    if (!isSame || fillsOthers(answer, cell)) writes.push(cellWrite(answer, cell, storable(value), book.date1904));
+    if (!isSame || fillsOthers(answer, cell)) writes.push(cellWrite(answer, cell, storableValue(value), book.date1904));
     if (!isSame) changes.push(cellChange(answer, cell?.value ?? null, value));
   }
   return { writes, changes };
@@ -35,14 +32,12 @@ export function plannedWrites(book: Book, answers: readonly CellAnswer[]): Plann
 /** A moment in a cell without a date format counts as the file counts; with one, reading and writing see to it. */
 function countedAsStored({ value, isTime }: CellAnswer, cell: BookCell | undefined, date1904: boolean): CellValue {
   const isBare = cell !== undefined && !isDateFormat(cell.format);
-  return date1904 && isTime === true && isBare && typeof value === 'number' && value > daysTo1904
-    ? value - daysTo1904
-    : value;
+  return date1904 && isTime === true && isBare && typeof value === 'number' ? dayIn1904(value) : value;
 }
 
 function isStoredAs(cell: BookCell | undefined, value: CellValue, { anchor }: CellAnswer): boolean {
   const stored = cell?.value ?? null;
-  const fresh = storable(value);
+  const fresh = storableValue(value);
   if (sameCell(stored, fresh)) return true;
   // An empty text and nothing look the same, but a cell that was not there has to be made.
   const isThere = cell !== undefined || anchor === undefined;
@@ -53,10 +48,6 @@ function fillsOthers({ fills }: CellAnswer, cell: BookCell | undefined): boolean
   if (fills === undefined) return false;
   const stored = cell?.fills;
   return stored === undefined || stored.lastRow !== fills.lastRow || stored.lastColumn !== fills.lastColumn;
-}
-
-function storable(value: CellValue): CellValue {
-  return isCellError(value) && !storedErrors.has(value.basicValue) ? { type: 'Error', basicValue: '#VALUE!' } : value;
 }
 
 function cellWrite(answer: CellAnswer, cell: BookCell | undefined, value: CellValue, date1904: boolean): CellWrite {
