@@ -22,10 +22,10 @@ export function pairAnswer(result: Result<readonly [number, number], Problem>): 
 
 /** A heading row and its rows; one row that says none where there is nothing to list. */
 export function tableAnswer(result: Result<Table, Problem>): TableCell[][] {
-  const { heading, rows } = valueOf(result);
-  const width = heading.length;
+  const { columns, rows } = valueOf(result);
+  const width = columns.length;
   const listed = rows.length > 0 ? rows : [['none', ...Array<string>(width - 1).fill('')]];
-  const answer = [[...heading], ...(listed as TableCell[][])];
+  const answer = [columns.map(({ heading }) => heading), ...(listed as TableCell[][])];
   let most = 0;
   for (const row of answer) {
     if (row.length !== width) throw new Error(`a row of ${row.length} cells under ${width} headings`);

@@ -60,7 +60,7 @@ export function stockGramsCell(strength: any, litres: any, salt?: any): number {
  * @param strength Strength of the stock. [mg Cu/mL]
  * @param wantedStrength Strength of the working solution. [mg Cu/mL]
  * @param mL Volume of working solution to make. [mL]
- * @returns Stock and water. [mL]
+ * @returns Table with headings: Stock mL, Water mL.
  */
 export function thinCell(strength: any, wantedStrength: any, mL: any): any[][] {
   const thinned = callWith(thinnedStock, {

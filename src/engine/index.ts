@@ -2,7 +2,8 @@
 export type { Problem } from './result/problem.js';
 export { isNotYet } from './result/isNotYet.js';
 export { ok, refuse, type Result } from './result/result.js';
-export type { Table, TableCell } from './result/table.js';
+export type { AnswerKind, Table, TableCell, TableColumn } from './result/table.js';
+export { answerColumns, answerKind, type AnswerColumns } from './text/answerColumns.js';
 export type { Cell } from './units/cell.js';
 export { callWith, surely } from './units/readers/callWith.js';
 export { choiceIn, confirmIn, wholeNumberIn } from './units/readers/choiceReaders.js';

@@ -4,17 +4,18 @@ import { markup, type Markup } from './markup.js';
 
 /** Every hold with its days and what ended it. */
 export function holdsSection({ treatment, card, log }: Audited): Markup {
-  const { heading, rows } = holdsTable(holdSpans(treatment.trace, treatment.terms, card.days));
+  const { columns, rows } = holdsTable(holdSpans(treatment.trace, treatment.terms, card.days));
   return markup`<section class="holds" aria-labelledby="holds">
 <h2 id="holds">Holds</h2>
-${rows.length === 0 ? markup`<p>No reading began a hold.</p>` : table(heading, rows, log.range.firstRow)}
+${rows.length === 0 ? markup`<p>No reading began a hold.</p>` : table(columns, rows, log.range.firstRow)}
 </section>`;
 }
 
 type Cells = ReturnType<typeof holdsTable>['rows'];
+type Columns = ReturnType<typeof holdsTable>['columns'];
 
-function table(heading: readonly string[], rows: Cells, rowsAbove: number): Markup {
-  const heads = heading.map((name) => markup`<th scope="col">${name}</th>`);
+function table(columns: Columns, rows: Cells, rowsAbove: number): Markup {
+  const heads = columns.map(({ heading }) => markup`<th scope="col">${heading}</th>`);
   const lines = rows.map(([from, to, days, enough = '', ended = '', row = '']) => {
     const at = typeof row === 'number' ? row + rowsAbove : row;
     return markup`<tr><th scope="row">${isoFromSerial(Number(from))}</th><td>${isoFromSerial(Number(to))}</td><td>${Number(days).toFixed(2)}</td><td>${String(enough)}</td><td>${String(ended)}</td><td>${String(at)}</td></tr>`;

@@ -1,16 +1,18 @@
 import type { Card } from '../log/card.js';
 import type { CardEntry } from '../log/cardRead/cardEntries.js';
 import type { CardName } from '../log/cardRead/cardNames.js';
-import type { Table, TableCell } from '../result/table.js';
+import { columnsOf, type Table, type TableCell } from '../result/table.js';
 import { isBlank } from '../units/cell.js';
 import { shown, shownNumber } from '../units/shown.js';
+
+export const cardColumns = columnsOf({ Name: 'text', Value: 'mixed', Unit: 'text', 'Read as': 'text' });
 
 type ValueAndUnit = readonly [TableCell, string];
 
 /** How each row of a card was understood, as CARD spills it. */
 export function cardTable(entries: readonly CardEntry[], card: Card): Table {
   return {
-    heading: ['Name', 'Value', 'Unit', 'Read as'],
+    columns: cardColumns,
     rows: entries.map(({ written, name, value }) => {
       if (name === null) return [written, isBlank(value) ? '' : shown(value).replace(/"/g, ''), '', 'unknown'];
       const [read, unit] = isBlank(value) ? ['', ''] : valueOf(name, card, shown(value).replace(/"/g, ''));

@@ -1,5 +1,16 @@
 import type { LotDeaths } from '../audit/lotDeaths.js';
-import type { Table } from '../result/table.js';
+import { columnsOf, type Table } from '../result/table.js';
+
+export const deathsColumns = columnsOf({
+  Lot: 'text',
+  'Came in': 'number',
+  'Dead on arrival': 'number',
+  Raising: 'number',
+  Hold: 'number',
+  Observation: 'number',
+  Left: 'number',
+  '% after arrival': 'number',
+});
 
 /** Zec, Hadfield, Hungerford (2021), abstract [seen]: of all fish treated, in percent. */
 const publishedPercent = 4.1;
@@ -21,7 +32,7 @@ export function deathsTable(lots: readonly LotDeaths[]): Table {
   ]);
   const none = ['none', '', '', '', '', '', '', ''];
   return {
-    heading: ['Lot', 'Came in', 'Dead on arrival', 'Raising', 'Hold', 'Observation', 'Left', '% after arrival'],
+    columns: deathsColumns,
     // The counts of the source stand in words: in their columns they would join the sums of the keeper's own fish.
     rows: [...(rows.length === 0 ? [none] : rows), [yardstick, '', '', '', '', '', '', publishedPercent]],
   };

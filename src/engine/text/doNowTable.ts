@@ -1,10 +1,12 @@
 import type { Task, TestReason } from '../audit/task.js';
-import type { Table, TableCell } from '../result/table.js';
+import { columnsOf, type Table, type TableCell } from '../result/table.js';
 import { shownNumber } from '../units/shown.js';
+
+export const doNowColumns = columnsOf({ Do: 'text', Amount: 'number', Unit: 'text', By: 'time', Why: 'text' });
 
 /** What to do now, as DONOW spills it. */
 export function doNowTable(tasks: readonly Task[], now: number): Table {
-  return { heading: ['Do', 'Amount', 'Unit', 'By', 'Why'], rows: tasks.map((task) => taskRow(task, now)) };
+  return { columns: doNowColumns, rows: tasks.map((task) => taskRow(task, now)) };
 }
 
 const level = (x: number): string => (x === Infinity ? 'over the top of the test' : shownNumber(Number(x.toFixed(3))));

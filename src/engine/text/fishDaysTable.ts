@@ -1,8 +1,16 @@
 import type { FishDays } from '../audit/fishDays.js';
 import type { Departure, FishEvent } from '../audit/rosterFish.js';
-import type { Table } from '../result/table.js';
+import { columnsOf, type Table } from '../result/table.js';
 import { shownNumber } from '../units/shown.js';
 import { isoFromSerial } from '../../base/isoFromSerial.js';
+
+export const fishDaysColumns = columnsOf({
+  Fish: 'text',
+  Arrived: 'time',
+  'Hold days': 'number',
+  'Ready on': 'time',
+  Note: 'text',
+});
 
 interface Asked {
   readonly rows: readonly FishDays[];
@@ -13,7 +21,7 @@ interface Asked {
 /** The hold days of each fish, as FISHDAYS spills them. */
 export function fishDaysTable({ rows, wanted }: Asked): Table {
   return {
-    heading: ['Fish', 'Arrived', 'Hold days', 'Ready on', 'Note'],
+    columns: fishDaysColumns,
     rows: rows.map((fish) => [
       fish.fish,
       fish.arrived ?? '',

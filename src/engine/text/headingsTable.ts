@@ -1,6 +1,8 @@
 import type { HeadingRead } from '../log/headings/readHeadings.js';
-import type { Table } from '../result/table.js';
+import { columnsOf, type Table } from '../result/table.js';
 import { dimensions } from '../units/unitTable.js';
+
+export const headingsColumns = columnsOf({ Heading: 'text', 'Read as': 'text', Unit: 'text' });
 
 /** Units as they are printed, by their key in the table of units. */
 const printed: Readonly<Record<string, string>> = {
@@ -20,7 +22,7 @@ const printed: Readonly<Record<string, string>> = {
 /** How each heading of a log was understood, as HEADINGS spills it. */
 export function headingsTable(headings: readonly HeadingRead[]): Table {
   return {
-    heading: ['Heading', 'Read as', 'Unit'],
+    columns: headingsColumns,
     rows: headings
       .filter(({ text }) => text !== '')
       .map(({ text, words, unit }) => [

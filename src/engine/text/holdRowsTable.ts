@@ -1,7 +1,17 @@
 import type { HoldRow, ReadingNote } from '../hold/holdRows.js';
-import type { Table } from '../result/table.js';
+import { columnsOf, type Table } from '../result/table.js';
 import { secondDays } from '../units/quantity.js';
 import { oneDecimal } from './oneDecimal.js';
+
+export const holdRowsColumns = columnsOf({
+  When: 'time',
+  Copper: 'number',
+  Status: 'text',
+  'Hold day': 'number',
+  'Days done': 'number',
+  Row: 'number',
+  Note: 'text',
+});
 
 // Taken once: in some hosts every look-up of a global is slow.
 const { floor } = Math;
@@ -9,7 +19,7 @@ const { floor } = Math;
 /** Readings with their place in the hold, as HOLDROWS spills them. */
 export function holdRowsTable(rows: readonly HoldRow[]): Table {
   return {
-    heading: ['When', 'Copper', 'Status', 'Hold day', 'Days done', 'Row', 'Note'],
+    columns: holdRowsColumns,
     rows: rows.map((row) => [
       row.when,
       row.level,

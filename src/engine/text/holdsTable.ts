@@ -1,12 +1,21 @@
 import type { HoldSpan } from '../hold/holdSpans.js';
 import type { HoldEnd } from '../hold/holdTrace.js';
-import type { Table } from '../result/table.js';
+import { columnsOf, type Table } from '../result/table.js';
 import { oneDecimal } from './oneDecimal.js';
+
+export const holdsColumns = columnsOf({
+  From: 'time',
+  To: 'time',
+  Days: 'number',
+  Enough: 'text',
+  'Ended by': 'text',
+  Row: 'number',
+});
 
 /** The holds of a log, as HOLDS spills them. */
 export function holdsTable(spans: readonly HoldSpan[]): Table {
   return {
-    heading: ['From', 'To', 'Days', 'Enough', 'Ended by', 'Row'],
+    columns: holdsColumns,
     rows: spans.map((span) => [
       span.from,
       span.to,

@@ -1,6 +1,15 @@
 import type { LevelModel } from '../level/levelModel.js';
 import { eventKinds, type WaterEvents } from '../log/waterEvents.js';
-import type { Table, TableCell } from '../result/table.js';
+import { columnsOf, type Table, type TableCell } from '../result/table.js';
+
+export const levelsColumns = columnsOf({
+  When: 'time',
+  Expected: 'number',
+  Low: 'number',
+  High: 'number',
+  Reading: 'number',
+  'Off by': 'number',
+});
 
 /** The level at every reading, dose, change and top-off; a corrected volume is no event of the tank. */
 export function levelsTable(events: WaterEvents, { expected, low, high, residual }: LevelModel): Table {
@@ -17,7 +26,7 @@ export function levelsTable(events: WaterEvents, { expected, low, high, residual
       known(residual[index]),
     ]);
   }
-  return { heading: ['When', 'Expected', 'Low', 'High', 'Reading', 'Off by'], rows };
+  return { columns: levelsColumns, rows };
 }
 
 function known(level: number | undefined): TableCell {

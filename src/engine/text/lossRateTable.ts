@@ -1,5 +1,13 @@
-import type { Table } from '../result/table.js';
+import { columnsOf, type Table } from '../result/table.js';
 import type { LossRate } from '../water/lossRate.js';
+
+export const lossRateColumns = columnsOf({
+  '% a day': 'number',
+  Low: 'number',
+  High: 'number',
+  'R²': 'number',
+  Verdict: 'text',
+});
 
 const verdicts = {
   absorbs: 'absorbs',
@@ -15,5 +23,5 @@ export function lossRateTable(rate: LossRate): Table {
     rate.verdict === 'too-few-readings'
       ? ['', '', '', '']
       : [rate.percentADay, rate.low, rate.high, rate.rSquared ?? ''];
-  return { heading: ['% a day', 'Low', 'High', 'R²', 'Verdict'], rows: [[...numbers, verdict]] };
+  return { columns: lossRateColumns, rows: [[...numbers, verdict]] };
 }

@@ -1,13 +1,20 @@
 import type { LimitShown, MeterFit } from '../chance/meterFit.js';
-import type { Table } from '../result/table.js';
+import { columnsOf, type Table } from '../result/table.js';
 import { shownNumber } from '../units/shown.js';
+
+export const meterFitsColumns = columnsOf({
+  'Can show the low': 'text',
+  'Can show the top': 'text',
+  'Keep at least': 'number',
+  Why: 'text',
+});
 
 /** What a meter can show of a band, as METERFITS spills it. */
 export function meterFitsTable(fit: MeterFit): Table {
   const { low, top } = fit;
   const keep = low.kind === 'shown' ? low.reading : '';
   return {
-    heading: ['Can show the low', 'Can show the top', 'Keep at least', 'Why'],
+    columns: meterFitsColumns,
     rows: [[yesOrNo(low), top === null ? 'no top given' : yesOrNo(top), keep, reasons(fit)]],
   };
 }

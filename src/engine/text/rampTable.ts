@@ -1,10 +1,12 @@
 import type { RampStep } from '../dose/ramp.js';
-import type { Table } from '../result/table.js';
+import { columnsOf, type Table } from '../result/table.js';
+
+export const rampColumns = columnsOf({ When: 'time', 'Dose mL': 'number', 'Level after': 'number', Do: 'text' });
 
 /** RAMP as a table, with what to do at each dose. */
 export function rampTable(steps: readonly RampStep[]): Table {
   return {
-    heading: ['When', 'Dose mL', 'Level after', 'Do'],
+    columns: rampColumns,
     rows: steps.map((step) => [step.at, step.dose, step.levelAfter, instruction(step)]),
   };
 }

@@ -1,11 +1,13 @@
 import type { Ready } from '../audit/readyGates.js';
-import type { Table } from '../result/table.js';
+import { columnsOf, type Table } from '../result/table.js';
 import { gateText } from './gateText.js';
+
+export const readyColumns = columnsOf({ Gate: 'text', Met: 'text', Since: 'time', Why: 'text' });
 
 /** The gates before fish are let go, the verdict in the last row, as READY spills them. */
 export function readyTable(ready: Ready): Table {
   const rows = ready.gates.map(({ name, met, since, why }) => [name, met, since ?? '', gateText(why)]);
-  return { heading: ['Gate', 'Met', 'Since', 'Why'], rows: [...rows, [ready.verdict, '', '', verdictText(ready)]] };
+  return { columns: readyColumns, rows: [...rows, [ready.verdict, '', '', verdictText(ready)]] };
 }
 
 function verdictText({ verdict, against, mayTransfer }: Ready): string {

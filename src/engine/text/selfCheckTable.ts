@@ -1,8 +1,16 @@
 import { references, type Reference } from '../references/references.js';
-import type { Table } from '../result/table.js';
+import { columnsOf, type Table } from '../result/table.js';
 import type { PublishedValue } from '../selfcheck/publishedValue.js';
 import { publishedValues } from '../selfcheck/publishedValues.js';
 import { selfCheckOf } from '../selfcheck/selfCheckOf.js';
+
+export const selfCheckColumns = columnsOf({
+  Check: 'text',
+  Published: 'number',
+  Computed: 'number',
+  Agrees: 'text',
+  Source: 'text',
+});
 
 const howRead: Readonly<Record<Reference['status'], string>> = {
   seen: 'seen',
@@ -15,7 +23,7 @@ const howRead: Readonly<Record<Reference['status'], string>> = {
 /** SELFCHECK as a table: every published value beside the engine's own answer. */
 export function selfCheckTable(values: readonly PublishedValue[] = publishedValues): Table {
   return {
-    heading: ['Check', 'Published', 'Computed', 'Agrees', 'Source'],
+    columns: selfCheckColumns,
     rows: values
       .map(selfCheckOf)
       .map(({ value, computed, agrees }) => [

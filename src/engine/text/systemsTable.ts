@@ -1,13 +1,23 @@
 import type { SystemStanding } from '../audit/systemsNow.js';
-import type { Table } from '../result/table.js';
+import { columnsOf, type Table } from '../result/table.js';
 import { secondDays } from '../units/quantity.js';
 import { shownNumber } from '../units/shown.js';
 import { doNowTable } from './doNowTable.js';
 
+export const systemsColumns = columnsOf({
+  System: 'text',
+  'Last test': 'time',
+  Copper: 'number',
+  Status: 'text',
+  'Hold day': 'number',
+  'Days left': 'number',
+  'Do now': 'text',
+});
+
 /** How each system stands, as SYSTEMS spills it. */
 export function systemsTable(standings: readonly SystemStanding[], now: number): Table {
   return {
-    heading: ['System', 'Last test', 'Copper', 'Status', 'Hold day', 'Days left', 'Do now'],
+    columns: systemsColumns,
     rows: standings.map((system) => [
       system.name,
       system.lastTest ?? '',

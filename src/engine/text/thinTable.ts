@@ -1,7 +1,9 @@
 import type { ThinnedStock } from '../chemistry/thinnedStock.js';
-import type { Table } from '../result/table.js';
+import { columnsOf, type Table } from '../result/table.js';
+
+export const thinColumns = columnsOf({ 'Stock mL': 'number', 'Water mL': 'number' });
 
 /** THIN as a table. */
 export function thinTable({ stock, water }: ThinnedStock): Table {
-  return { heading: ['Stock mL', 'Water mL'], rows: [[stock, water]] };
+  return { columns: thinColumns, rows: [[stock, water]] };
 }

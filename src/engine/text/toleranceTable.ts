@@ -1,8 +1,10 @@
 import type { Tolerance } from '../fish/tolerance.js';
 import type { FishTolerance } from '../fish/tolerancesOf.js';
-import type { Table, TableCell } from '../result/table.js';
+import { columnsOf, type Table, type TableCell } from '../result/table.js';
 import { sourceText } from './sourceText.js';
 import { toleranceReasons } from './toleranceReasons.js';
+
+export const toleranceColumns = columnsOf({ Fish: 'text', Advice: 'text', Why: 'text', Source: 'text' });
 
 /** The most of a name that the table repeats. [letters] */
 const longestName = 60;
@@ -11,7 +13,7 @@ const notTolerant = 'not listed is not the same as safe or tolerant: ask an aqua
 /** What is known of fish and copper, a row per name, as TOLERANCE spills it. */
 export function toleranceTable(answers: readonly FishTolerance[]): Table {
   return {
-    heading: ['Fish', 'Advice', 'Why', 'Source'],
+    columns: toleranceColumns,
     rows: answers.map(({ name, tolerance }) => [cut(name), ...row(tolerance)]),
   };
 }

@@ -1,12 +1,20 @@
 import type { Treatment } from '../fish/treatment.js';
-import type { Table } from '../result/table.js';
+import { columnsOf, type Table } from '../result/table.js';
 import { sourceText } from './sourceText.js';
 import { conditionWords, copperWords, remedyWords, timingWords } from './treatmentWords.js';
+
+export const treatmentColumns = columnsOf({
+  Condition: 'text',
+  Copper: 'text',
+  Give: 'text',
+  When: 'text',
+  Source: 'text',
+});
 
 /** What helps with a condition, as TREATMENTFOR spills it. */
 export function treatmentTable(treatments: readonly Treatment[]): Table {
   return {
-    heading: ['Condition', 'Copper', 'Give', 'When', 'Source'],
+    columns: treatmentColumns,
     rows: treatments.map((treatment) => [
       conditionWords[treatment.condition],
       copperWords[treatment.copper],

@@ -25,8 +25,7 @@ function fit({ low, high = Infinity, from, to, accuracy, percent = 0 }: Asked) {
 function row(asked: Asked) {
   const answer = fit(asked);
   if (!answer.ok) throw new Error(answer.problem.code);
-  const { heading, rows } = meterFitsTable(answer.value);
-  expect(heading).toEqual(['Can show the low', 'Can show the top', 'Keep at least', 'Why']);
+  const { rows } = meterFitsTable(answer.value);
   expect(rows).toHaveLength(1);
   const [low, top, keep, why] = rows[0] ?? [];
   return { low, top, keep, why };

@@ -1,10 +1,10 @@
-import { ammoniaChangeTable } from '../../../src/engine/text/ammoniaChangeTable.js';
+import { ammoniaChangeColumns, ammoniaChangeTable } from '../../../src/engine/text/ammoniaChangeTable.js';
 import { litres, millilitres } from '../../../src/engine/units/quantity.js';
 
 describe('ammoniaChangeTable', () => {
   it('is one row of two numbers', () => {
     expect(ammoniaChangeTable({ change: litres(150), copper: millilitres(33.75) })).toEqual({
-      heading: ['Change L', 'Copper mL for the new water'],
+      columns: ammoniaChangeColumns,
       rows: [[150, 33.75]],
     });
   });

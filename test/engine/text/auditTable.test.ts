@@ -8,9 +8,8 @@ form | chelated`;
 
 function table(cells: readonly (string | number)[]): readonly (readonly unknown[])[] {
   const treatment = treatmentFrom(dailyLog('Date | Copper', cells), card);
-  const { heading, rows } = auditTable(auditFindings(treatment));
-  expect(heading).toEqual(['Severity', 'When', 'Row', 'Finding', 'Why', 'Source']);
-  for (const row of rows) expect(row).toHaveLength(heading.length);
+  const { columns, rows } = auditTable(auditFindings(treatment));
+  for (const row of rows) expect(row).toHaveLength(columns.length);
   return rows;
 }
 

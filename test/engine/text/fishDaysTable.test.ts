@@ -1,5 +1,5 @@
 import { fishDays } from '../../../src/engine/audit/fishDays.js';
-import { fishDaysTable } from '../../../src/engine/text/fishDaysTable.js';
+import { fishDaysColumns, fishDaysTable } from '../../../src/engine/text/fishDaysTable.js';
 import { treatmentFrom } from '../rules/treatmentFrom.js';
 
 const table = (log: string, card: string) => {
@@ -17,7 +17,7 @@ describe('fishDaysTable', () => {
 2026-03-04 | 2.25 | wrasse | |
 2026-03-05 | 2.25 | | tang (sold) |`;
     expect(table(log, 'fish | foxface')).toEqual({
-      heading: ['Fish', 'Arrived', 'Hold days', 'Ready on', 'Note'],
+      columns: fishDaysColumns,
       rows: [
         ['foxface', '', '', '', 'no arrival, so no days: write when it came in'],
         ['yellow tang', 46082, 4, 46085, '3 days reached; sold 2026-03-05 00:00'],

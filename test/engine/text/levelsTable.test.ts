@@ -13,7 +13,6 @@ describe('levelsTable', () => {
       [4, 'change', 75, 0],
       [5, 'topOff', 0],
     ]);
-    expect(table.heading).toEqual(['When', 'Expected', 'Low', 'High', 'Reading', 'Off by']);
     expect(table.rows.map((row) => row[0])).toEqual([1, 2, 4, 5]);
     // 2; + 20 mL × 10 ÷ 200 L = 3; half of it after 75 of 150 L
     expect(table.rows.map((row) => Number(row[1]).toFixed(9))).toEqual([

@@ -1,6 +1,4 @@
-import { lossRateTable } from '../../../src/engine/text/lossRateTable.js';
-
-const heading = ['% a day', 'Low', 'High', 'R²', 'Verdict'];
+import { lossRateColumns, lossRateTable } from '../../../src/engine/text/lossRateTable.js';
 
 describe('lossRateTable', () => {
   it.each([
@@ -9,7 +7,7 @@ describe('lossRateTable', () => {
     ['no-loss-shown', 'no loss shown'],
   ] as const)('says %s as the contract does', (verdict, words) => {
     expect(lossRateTable({ percentADay: 2, low: 1, high: 3, rSquared: 0.9, verdict })).toEqual({
-      heading,
+      columns: lossRateColumns,
       rows: [[2, 1, 3, 0.9, words]],
     });
   });
@@ -18,7 +16,7 @@ describe('lossRateTable', () => {
     const flat = { percentADay: 0, low: 0, high: 0, rSquared: null, verdict: 'no-loss-shown' } as const;
     expect(lossRateTable(flat).rows).toEqual([[0, 0, 0, '', 'no loss shown']]);
     expect(lossRateTable({ verdict: 'too-few-readings' })).toEqual({
-      heading,
+      columns: lossRateColumns,
       rows: [['', '', '', '', 'too few readings']],
     });
   });

@@ -1,5 +1,5 @@
 import { signSteps } from '../../../src/engine/rules/signs/signSteps.js';
-import { signsTable } from '../../../src/engine/text/signsTable.js';
+import { signsColumns, signsTable } from '../../../src/engine/text/signsTable.js';
 
 describe('signsTable', () => {
   it('is When, Seen as written, and the step in the bare words', () => {
@@ -9,7 +9,7 @@ describe('signsTable', () => {
       { when: 46084, row: 4, text: '=1+1' },
     ];
     expect(signsTable(signSteps(texts))).toEqual({
-      heading: ['When', 'Seen', 'Step'],
+      columns: signsColumns,
       rows: [
         [46082, 'Not eating, 2.1 ppm', 'test first'],
         [46083.5, 'eating again', 'raise slowly'],
@@ -19,6 +19,6 @@ describe('signsTable', () => {
   });
 
   it('has no row where nothing was written', () => {
-    expect(signsTable([])).toEqual({ heading: ['When', 'Seen', 'Step'], rows: [] });
+    expect(signsTable([])).toEqual({ columns: signsColumns, rows: [] });
   });
 });

@@ -1,0 +1,87 @@
+import type { AnswerKind, TableColumn } from '../result/table.js';
+import { ammoniaChangeColumns } from './ammoniaChangeTable.js';
+import { auditColumns } from './auditTable.js';
+import { cardColumns } from './cardTable.js';
+import { cautionsColumns } from './cautionsTable.js';
+import { deathsColumns } from './deathsTable.js';
+import { doNowColumns } from './doNowTable.js';
+import { doseSplitColumns } from './doseSplitTable.js';
+import { fishDaysColumns } from './fishDaysTable.js';
+import { headingsColumns } from './headingsTable.js';
+import { holdRowsColumns } from './holdRowsTable.js';
+import { holdsColumns } from './holdsTable.js';
+import { levelsColumns } from './levelsTable.js';
+import { lossRateColumns } from './lossRateTable.js';
+import { meterFitsColumns } from './meterFitsTable.js';
+import { planColumns } from './planTable.js';
+import { rampColumns } from './rampTable.js';
+import { readyColumns } from './readyTable.js';
+import { selfCheckColumns } from './selfCheckTable.js';
+import { signsColumns } from './signsTable.js';
+import { systemsColumns } from './systemsTable.js';
+import { thinColumns } from './thinTable.js';
+import { toleranceColumns } from './toleranceTable.js';
+import { treatmentColumns } from './treatmentTable.js';
+
+/** The columns of a function that gives a table; the kind of one that gives a value, or two side by side. */
+export type AnswerColumns = AnswerKind | readonly TableColumn[];
+
+/** What each cell function gives. DOSESPLIT without a first time has `Hours`, a number, in place of `When`. */
+export const answerColumns: Readonly<Record<string, AnswerColumns>> = {
+  NETVOLUME: 'number',
+  VOLUMEBYDOSE: 'number',
+  STRENGTH: 'number',
+  STOCKSTRENGTH: 'number',
+  STOCKGRAMS: 'number',
+  THIN: thinColumns,
+  MGPERL: 'number',
+  DOSE: 'number',
+  RISE: 'number',
+  DOSESPLIT: doseSplitColumns,
+  RAMP: rampColumns,
+  CHANGEDOSE: 'number',
+  AFTERCHANGE: 'number',
+  AFTEREVAPORATION: 'number',
+  CHANGETOLOWER: 'number',
+  CHANGESTOCLEAR: 'number',
+  LOSSRATE: lossRateColumns,
+  BAND: 'number',
+  HOLDDAYS: 'number',
+  HOLDSTART: 'time',
+  HOLDENDS: 'time',
+  HOLDROWS: holdRowsColumns,
+  HOLDS: holdsColumns,
+  TOLERANCE: toleranceColumns,
+  TREATMENTFOR: treatmentColumns,
+  FREEAMMONIA: 'number',
+  AMMONIACHANGE: ammoniaChangeColumns,
+  SALINITY: 'number',
+  SPECIFICGRAVITY: 'number',
+  SIGNS: signsColumns,
+  PLAN: planColumns,
+  OBSERVEUNTIL: 'time',
+  HOLDCHANCE: 'share',
+  AIM: 'number',
+  METERFITS: meterFitsColumns,
+  HEADINGS: headingsColumns,
+  CARD: cardColumns,
+  LEVELS: levelsColumns,
+  AUDIT: auditColumns,
+  DONOW: doNowColumns,
+  READY: readyColumns,
+  FISHDAYS: fishDaysColumns,
+  DEATHS: deathsColumns,
+  SYSTEMS: systemsColumns,
+  SELFCHECK: selfCheckColumns,
+  CAUTIONS: cautionsColumns,
+};
+
+/**
+ * What a cell of a function's answer holds: of a table under this heading, else in the one value. Undefined for a heading
+ * or a function that is not known.
+ */
+export function answerKind(id: string, heading?: unknown): AnswerKind | undefined {
+  const columns = answerColumns[id];
+  if (columns === undefined || typeof columns === 'string') return columns;
+  return columns.find((column) => column.heading === heading)?.kind;
+}
