@@ -142,7 +142,7 @@ whereChromium('a file in the embedded sheet', () => {
     expect(asked).toEqual([]);
     await typeInto(page, 'B3', '2.0');
     await openFile(page, 'second.xlsx', bytes);
-    expect(asked).toEqual(['first.xlsx has changes that are in no copy yet. Open second.xlsx all the same?']);
+    expect(asked).toEqual(['first.xlsx has unsaved changes. Open second.xlsx anyway?']);
   });
 
   it('keeps the days of a file that counts from 1904', async () => {
@@ -241,18 +241,16 @@ whereChromium('a file in the embedded sheet', () => {
     await second.page.close();
   });
 
-  it('made from the demo is refused in one sentence where its file is not beside the page', async () => {
-    const second = await openPage(browser, server.address);
-    await second.page.route('**/templates/demo.xlsx', (route) => route.fulfill({ status: 404, body: 'no' }));
-    let downloads = 0;
-    second.page.on('download', () => (downloads += 1));
-    await second.page.click('#save-button');
-    await second.page.waitForFunction(() => document.getElementById('file-line')?.dataset['kind'] === 'refusal');
-    expect(await fileLine(second.page)).toMatch(
-      /^demo\.xlsx: it is not beside this page, so no copy was made; [^.]+\.$/,
-    );
-    expect(downloads).toBe(0);
-    await second.page.close();
+  it('is an empty sheet, with one sentence that says why, where the demo is not beside the page', async () => {
+    const second = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+    await second.route('**/templates/demo.xlsx', (route) => route.fulfill({ status: 404, body: 'no' }));
+    await second.goto(server.address);
+    await second.waitForSelector('body[data-ready="yes"]', { timeout: 60_000 });
+    expect(await fileLine(second)).toMatch(/^demo\.xlsx is not beside this page, so the sheet is empty; [^.]+\.$/);
+    expect(await second.getAttribute('#file-line', 'data-kind')).toBe('refusal');
+    await typeInto(second, 'A1', '=QT.STRENGTH("5 mL", "40 L", 0.5)');
+    await waitForCell(second, 'Sheet1', 'A1', '4');
+    await second.close();
   });
 
   it('asked nothing of any other machine, and had nothing to complain about', () => {

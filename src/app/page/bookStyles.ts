@@ -1,7 +1,7 @@
 import { HorizontalAlign, WrapStrategy, type IStyleData } from '@univerjs/core';
 import { type Book, type CellLook, type CellValue, isDateFormat, type LineStyle } from '../../sheet/index.js';
 import { fileStyle } from './fileStyle.js';
-import { headingStyle, numberHeadingStyle, plainStyle } from './lookStyle.js';
+import { headingStyle, numberHeadingStyle, plainStyle } from './usualStyles.js';
 
 /** The styles of an opened file, each kept once, under the names that its cells in the grid give. */
 export class BookStyles {

@@ -1,12 +1,11 @@
 import { type Book, type CsvOptions, readBook, readCsv } from '../../sheet/index.js';
 import { csvChoice } from './csvChoice.js';
-import { demoCopy } from './demoCopy.js';
 import { download } from './download.js';
 import { fileSentence } from './fileSentence.js';
-import { gridSheets, type GridSheet } from './gridSheets.js';
+import { gridSheets } from './gridSheets.js';
 import type { OpenedSheet } from './openSheet.js';
 import { refusalSentence } from './refusalSentence.js';
-import { savedCopy, type SavedCopy } from './savedCopy.js';
+import { savedCopy } from './savedCopy.js';
 import { showBook } from './showBook.js';
 import type { ShownFile } from './shownFile.js';
 import { showText } from './showText.js';
@@ -31,13 +30,13 @@ export class FileDesk {
     this.edits = new UnsavedEdits(sheet);
   }
 
-  /** Whether changes of an opened file are in no copy yet. */
+  /** Whether an opened file has unsaved changes. */
   mayLose(): boolean {
-    return this.current.opened !== undefined && this.edits.exist();
+    return this.current.isDemo !== true && this.edits.exist();
   }
 
   async open(file: FileBytes, options: CsvOptions = {}): Promise<void> {
-    const question = `${this.current.name} has changes that are in no copy yet. Open ${file.name} all the same?`;
+    const question = `${this.current.name} has unsaved changes. Open ${file.name} anyway?`;
     if (this.mayLose() && !window.confirm(question)) return;
     document.body.dataset['busy'] = 'yes';
     showText('file-line', `Reading ${file.name}.`);
@@ -51,9 +50,9 @@ export class FileDesk {
     delete document.body.dataset['busy'];
   }
 
-  async save(): Promise<void> {
+  save(): void {
     try {
-      const { bytes, name, type, remark } = await copyOf(this.current, gridSheets(this.sheet));
+      const { bytes, name, type, remark } = savedCopy(this.current, gridSheets(this.sheet));
       download(bytes, name, type);
       this.edits.saved();
       showText('file-line', `${name} is in your downloads. ${remark}`);
@@ -73,11 +72,6 @@ export class FileDesk {
     this.shown(this.current);
     showText('file-line', fileSentence(this.current, book));
   }
-}
-
-async function copyOf(shown: ShownFile, sheets: readonly GridSheet[]): Promise<SavedCopy> {
-  const { opened } = shown;
-  return opened === undefined ? demoCopy(shown, sheets) : savedCopy({ ...shown, opened }, sheets);
 }
 
 /** Only of a table of plain text can it be said how it is written. */

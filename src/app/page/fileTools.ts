@@ -26,7 +26,7 @@ export function fileTools({ sheet, first, shown }: FileTools): void {
   });
   droppedFiles((file) => void openFile(file));
   offerTemplates((file) => void desk.open(file));
-  element('save-button').addEventListener('click', () => void desk.save());
+  element('save-button').addEventListener('click', () => desk.save());
   window.addEventListener('beforeunload', (event) => {
     if (desk.mayLose()) event.preventDefault();
   });

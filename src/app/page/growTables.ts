@@ -9,8 +9,7 @@ import type { ShownFile } from './shownFile.js';
  * it reach as far.
  */
 export function growTables(sheet: OpenedSheet, shown: ShownFile): void {
-  const book = shown.opened?.book;
-  if (book === undefined) return;
+  const book = shown.opened.book;
   const tables = shown.tables.map((table) => grown(sheet, table));
   if (tables.every(({ range }, i) => range === shown.tables[i]?.range)) return;
   shown.tables = tables;

@@ -1,12 +1,12 @@
 import '@univerjs/preset-sheets-core/lib/index.css';
 import './index.html';
 import './page.css';
-import { demoWorkbook } from '../templates/demo/demoWorkbook.js';
 import { cautionLine } from './cautionLine.js';
 import { element } from './element.js';
 import { fileTools } from './fileTools.js';
 import { loadBundle } from './loadBundle.js';
 import { Refusals } from '../calls/refusals.js';
+import { openDemo } from './openDemo.js';
 import { openSheet } from './openSheet.js';
 import { panelTools } from './panelTools.js';
 import { showStatus } from './showStatus.js';
@@ -14,18 +14,16 @@ import type { ShownFile } from './shownFile.js';
 import { walkParts } from './walkParts.js';
 import { watchSelection } from './watchSelection.js';
 import { watchTables } from './watchTables.js';
-import { workbookData } from './workbookData.js';
 
 async function main(): Promise<void> {
   element('cautions').textContent = cautionLine;
   element('panel-cautions').textContent = cautionLine;
   const bundle = await loadBundle();
   const refusals = new Refusals();
-  const sheet = openSheet({ container: element('sheet'), bundle, refusals, workbook: workbookData(demoWorkbook) });
+  const sheet = openSheet({ container: element('sheet'), bundle, refusals });
   // For the browser's console, and for tests of the page.
   Object.assign(window, { univerAPI: sheet.api });
-  await sheet.api.getFormula().onCalculationResultApplied();
-  let shown: ShownFile = { name: 'demo.xlsx', formulas: new Map(), tables: [], isMoved: false };
+  let shown: ShownFile = await openDemo(sheet);
   const showSelected = watchSelection({
     sheet,
     refusals,

@@ -1,4 +1,4 @@
-import { LocaleType, LogLevel, Univer, type IWorkbookData } from '@univerjs/core';
+import { LocaleType, LogLevel, Univer } from '@univerjs/core';
 import { FUniver } from '@univerjs/core/lib/facade';
 import { UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
 import englishTexts from '@univerjs/preset-sheets-core/locales/en-US';
@@ -15,7 +15,6 @@ interface SheetParts {
   readonly container: HTMLElement;
   readonly bundle: readonly BundledFunction[];
   readonly refusals: Refusals;
-  readonly workbook: Partial<IWorkbookData>;
 }
 
 /** The opened sheet: its scripting interface, and the component itself for what that does not reach. */
@@ -24,8 +23,8 @@ export interface OpenedSheet {
   readonly api: FUniver;
 }
 
-/** Puts the sheet component with our functions and a workbook into the page. */
-export function openSheet({ container, bundle, refusals, workbook }: SheetParts): OpenedSheet {
+/** Puts the sheet component with our functions into the page; its workbook is empty. */
+export function openSheet({ container, bundle, refusals }: SheetParts): OpenedSheet {
   mendOverflow();
   const univer = new Univer({
     locale: LocaleType.EN_US,
@@ -50,8 +49,9 @@ export function openSheet({ container, bundle, refusals, workbook }: SheetParts)
     else univer.registerPlugin(plugin);
   }
   const api = FUniver.newAPI(univer);
+  // The formula engine starts with the first workbook; a file takes its place.
+  api.createWorkbook({});
   api.getFormula().calculationStart(() => refusals.startRun());
-  api.createWorkbook(workbook);
   api.getFormula().calculationResultApplied(() => fitWrappedRows(univer));
   showTimesInTables(univer);
   mendBrackets(univer);

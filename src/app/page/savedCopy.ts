@@ -8,10 +8,7 @@ import { newWorkbook } from './newWorkbook.js';
 import { sheetId } from './sheetId.js';
 import type { ShownFile } from './shownFile.js';
 
-/** What the grid shows, with its file. */
-type OpenedFile = ShownFile & Required<Pick<ShownFile, 'opened'>>;
-
-export interface SavedCopy {
+interface SavedCopy {
   readonly bytes: Uint8Array;
   readonly name: string;
   readonly type: string;
@@ -24,16 +21,8 @@ const movedRemark =
 const xlsxType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 const odsType = 'application/vnd.oasis.opendocument.spreadsheet';
 
-/**
- * What stands in the grid as a file: the one it came from with what was changed in it, or a new one.
- *
- * @param origin where the grid came from, in words
- */
-export function savedCopy(
-  shown: OpenedFile,
-  sheets: readonly GridSheet[],
-  origin = 'the file that was opened',
-): SavedCopy {
+/** What stands in the grid as a file: the one it came from with what was changed in it, or a new one. */
+export function savedCopy(shown: ShownFile, sheets: readonly GridSheet[]): SavedCopy {
   const { bytes, book } = shown.opened;
   if (book.kind === 'csv') return csvCopy(shown.name, sheets);
   if (!hasSameSheets(book, sheets))
@@ -49,6 +38,7 @@ export function savedCopy(
   const patched =
     book.kind === 'ods' ? patchOds(bytes, writes) : grownTables(patchXlsx(bytes, writes), book.tables, shown.tables);
   const count = writes.length === 0 ? 'No' : String(writes.length);
+  const origin = shown.isDemo === true ? 'the demo as it was made' : 'the file that was opened';
   const cells = writes.length < 2 ? `${count} cell differs` : `${count} cells differ`;
   return {
     bytes: patched,

@@ -3,14 +3,15 @@ import type { Book, BookTable } from '../../sheet/index.js';
 /** What the grid shows. */
 export interface ShownFile {
   readonly name: string;
-  /** undefined: the demo, which is no file. */
-  readonly opened?: { readonly bytes: Uint8Array; readonly book: Book };
+  readonly opened: { readonly bytes: Uint8Array; readonly book: Book };
   /** By cellKey: those of the file, and those typed since in which tables or names are named. */
   readonly formulas: Map<string, CellFormula>;
   /** The named tables of the file, as far down as they reach now. */
   tables: readonly BookTable[];
   /** Rows or columns were put in or taken out. */
   isMoved: boolean;
+  /** Its data is invented: edits may be lost without a question. */
+  readonly isDemo?: true;
 }
 
 /** A formula with its `=`, in two texts. */

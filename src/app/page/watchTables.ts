@@ -50,7 +50,7 @@ export function watchTables(sheet: OpenedSheet, shown: () => ShownFile): void {
       handler: (cell, { worksheet, row, col }, next) => {
         const file = shown();
         const typed = cell?.f;
-        if (!cell || typed === null || typed === undefined || file.opened === undefined) return next(cell);
+        if (!cell || typed === null || typed === undefined) return next(cell);
         const { names } = file.opened.book;
         const place = { sheet: worksheet.getName(), row, column: col, tables: file.tables, names };
         const plain = `=${plainReferences(typed.slice(1), place)}`;

@@ -14,7 +14,7 @@ jest.mock('@univerjs/core', () => ({
   WrapStrategy: { OVERFLOW: 1, CLIP: 2, WRAP: 3 },
 }));
 jest.mock('../../../src/app/page/fontOnMachine.js', () => ({ fontOnMachine: (name: string) => name === 'Arial' }));
-jest.mock('../../../src/app/page/lookStyle.js', () => ({ headingStyle: {}, numberHeadingStyle: {}, plainStyle: {} }));
+jest.mock('../../../src/app/page/usualStyles.js', () => ({ headingStyle: {}, numberHeadingStyle: {}, plainStyle: {} }));
 
 const sheet: BookSheet = {
   name: '__proto__',
