@@ -18,7 +18,7 @@ import { cellOf } from './cellOf.js';
 import { rangeOf } from './rangeOf.js';
 
 export function logRangeOf(log: unknown): LogRange {
-  return { range: rangeOf(log), cellOf };
+  return { range: rangeOf(log), firstRow: 1, cellOf };
 }
 
 interface LogArguments {

@@ -8,8 +8,6 @@ import {
   type Finding,
   type TableCell,
 } from '../../engine/index.js';
-import { findingsInSheet } from '../logs/findingsInSheet.js';
-import { sheetRow } from '../logs/sheetRow.js';
 import type { AuditedFile, FileRefused } from './auditedFile.js';
 
 const unseen = /[\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069]/g;
@@ -29,8 +27,7 @@ function escaped(json: string): string {
 }
 
 function auditOf({ file, audited }: AuditedFile): unknown {
-  const { log, system, card, cardEntries, cardFrom, treatment } = audited;
-  const findings = findingsInSheet(audited);
+  const { log, system, card, cardEntries, cardFrom, treatment, findings } = audited;
   const texts = auditTable(findings).rows;
   const spans = holdSpans(treatment.trace, treatment.terms, card.days);
   return {
@@ -61,7 +58,7 @@ function auditOf({ file, audited }: AuditedFile): unknown {
       days,
       enough,
       endedBy,
-      row: typeof row === 'number' ? sheetRow(audited, row) : null,
+      row: typeof row === 'number' ? row : null,
     })),
   };
 }

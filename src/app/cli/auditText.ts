@@ -1,5 +1,4 @@
 import { auditTable, isoFromSerial, type Finding } from '../../engine/index.js';
-import { findingsInSheet } from '../logs/findingsInSheet.js';
 import { rangeText } from '../logs/rangeText.js';
 import type { AuditedFile } from './auditedFile.js';
 import { printable } from './printable.js';
@@ -17,8 +16,7 @@ const narrowest = 30;
 
 /** One audit as paragraphs to read: what was audited, the verdict, then each finding with its row, its reason, its source. */
 export function auditText({ file, audited }: AuditedFile, { brief, columns }: TextTerms): string {
-  const { log, system, cardFrom } = audited;
-  const findings = findingsInSheet(audited);
+  const { log, system, cardFrom, findings } = audited;
   const place = `${printable(file)}, ${printable(rangeText(log.sheet, log.range))}`;
   const head = [place, system === null ? '' : `system ${printable(system)}`, `card ${printable(cardFrom)}`];
   const texts = auditTable(findings).rows;

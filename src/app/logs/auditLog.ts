@@ -52,7 +52,7 @@ function refuseYearless(log: FoundLog, { when, row, count }: Log): void {
   const last = when[count - 1];
   if (last === undefined || last >= firstLog) return;
   throw new FileProblem(
-    `Sheet "${log.sheet}", row ${log.range.firstRow + (row[0] ?? 0)}: its time would be a day before 1950, and so all others; ` +
+    `Sheet "${log.sheet}", row ${row[0] ?? ''}: its time would be a day before 1950, and so all others; ` +
       `write dates with day, month and year, like 2026-03-01`,
   );
 }

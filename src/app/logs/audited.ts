@@ -1,7 +1,7 @@
 import type { Card, CardEntry, Finding, LoggedTreatment } from '../../engine/index.js';
 import type { FoundLog } from './foundLog.js';
 
-/** One system of one log, audited. */
+/** One system of one log, audited; rows are those of the sheet. */
 export interface Audited {
   readonly log: FoundLog;
   /** As the log, else the card, names it; null: neither does. */
@@ -12,6 +12,5 @@ export interface Audited {
   /** The rows of the card as written, and what each is read as. */
   readonly cardEntries: readonly CardEntry[];
   readonly treatment: LoggedTreatment;
-  /** Rows in them are those of the log's range; `sheetRow` and `findingsInSheet` give those of the sheet. */
   readonly findings: readonly Finding[];
 }

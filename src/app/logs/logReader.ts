@@ -33,9 +33,8 @@ export class LogReader {
     for (let index = 0; index < count; index++) {
       const says = copper[index] !== 0 || [numbers.dose, numbers.change].some((column) => (column?.[index] ?? NaN) > 0);
       if (!says || (texts.system?.[index] ?? '') !== '') continue;
-      const sheetRow = this.log.range.firstRow + (row[index] ?? 0);
       throw new FileProblem(
-        `Sheet "${this.log.sheet}", row ${sheetRow} names no system, and the log has ${this.log.systems.length}; write it there, or ask for one system`,
+        `Sheet "${this.log.sheet}", row ${row[index] ?? ''} names no system, and the log has ${this.log.systems.length}; write it there, or ask for one system`,
       );
     }
   }
@@ -44,7 +43,11 @@ export class LogReader {
     const before = this.whole.get(gallon);
     if (before !== undefined) return before;
     const cellOf = (raw: unknown) => engineCell(raw as CellValue);
-    const read = readLog({ log: { range: this.range, cellOf }, gallon, needs: ['time', 'copper'] });
+    const read = readLog({
+      log: { range: this.range, firstRow: this.log.range.firstRow + 1, cellOf },
+      gallon,
+      needs: ['time', 'copper'],
+    });
     if (!read.ok) throw new FileProblem(`Sheet "${this.log.sheet}": ${message(read.problem)}`);
     this.whole.set(gallon, read.value);
     return read.value;

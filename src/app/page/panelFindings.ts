@@ -1,18 +1,11 @@
 import { auditTable, type Finding } from '../../engine/index.js';
 import { element } from './element.js';
 
-interface ShownFindings {
-  readonly findings: readonly Finding[];
-  /** The sheet's row of a finding's row, both as people count. */
-  readonly sheetRow: (row: number) => number;
-  readonly chosen: (row: number) => void;
-}
-
 /** More than these are counted. */
 const most = 8;
 
 /** The findings below the plot, gravest first, each with a way to its row. */
-export function panelFindings({ findings, sheetRow, chosen }: ShownFindings): void {
+export function panelFindings(findings: readonly Finding[], chosen: (row: number) => void): void {
   const section = element('panel-findings');
   const texts = auditTable(findings).rows.map(([, , , finding]) => String(finding));
   const told = findings.flatMap(({ severity, row }, i) =>
@@ -26,7 +19,7 @@ export function panelFindings({ findings, sheetRow, chosen }: ShownFindings): vo
     const item = document.createElement('li');
     item.dataset['severity'] = severity;
     item.append(`${severity}${row === null ? '' : ', '}`);
-    if (row !== null) item.append(rowLink(sheetRow(row), chosen));
+    if (row !== null) item.append(rowLink(row, chosen));
     item.append(`: ${text}`);
     list.append(item);
   }

@@ -1,6 +1,5 @@
 import { auditTable } from '../../engine/index.js';
 import type { Audited } from '../logs/audited.js';
-import { sheetRow } from '../logs/sheetRow.js';
 import { plotData, type PlotData } from '../plot/plotData.js';
 import { plotWords } from '../plot/plotWords.js';
 import { element } from './element.js';
@@ -9,14 +8,14 @@ import { showText } from './showText.js';
 
 /** All in the panel but the plot itself. @returns what the plot shows. */
 export function showAudited(audited: Audited, chosen: (row: number) => void): PlotData {
-  const { findings, treatment, cardFrom, log, system } = audited;
+  const { findings, treatment, cardFrom, system } = audited;
   const [verdict] = auditTable(findings).rows.map(([, , , finding]) => String(finding));
   const isGrave = findings.some(({ severity }) => severity === 'danger');
-  const data = plotData(treatment, log.range.firstRow);
+  const data = plotData(treatment);
   showText('panel-why', `${system === null ? '' : `System ${system}. `}Judged by the card in ${cardFrom}.`);
   showText('panel-verdict', verdict ?? '', isGrave ? 'refusal' : 'hint');
   showText('panel-words', plotWords(data));
-  panelFindings({ findings, sheetRow: (row) => sheetRow(audited, row), chosen });
+  panelFindings(findings, chosen);
   element('panel-figure').hidden = false;
   return data;
 }

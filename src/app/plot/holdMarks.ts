@@ -9,18 +9,15 @@ import {
 import type { PlotBreak, PlotData, PlotHold, UntestedSpan } from './plotParts.js';
 
 /** Holds as HOLDS lists them; breaks and untested stretches as the audit's verdict counts them. */
-export function holdMarks(
-  treatment: LoggedTreatment,
-  rowsAbove: number,
-): Pick<PlotData, 'holds' | 'breaks' | 'untested'> {
+export function holdMarks(treatment: LoggedTreatment): Pick<PlotData, 'holds' | 'breaks' | 'untested'> {
   const { trace, terms, card } = treatment;
   const stretches = untestedIn(treatment);
   const below = brokenHolds(treatment, countedHolds(treatment)).map(({ counted, row }): PlotBreak => {
     const { end, from, hold } = counted;
-    return { when: end, row: row + rowsAbove, why: 'below', lost: Math.max(0, hold.to - from) };
+    return { when: end, row, why: 'below', lost: Math.max(0, hold.to - from) };
   });
   const restarts = stretches.flatMap(({ when, row, restarts: lost }): PlotBreak[] =>
-    lost === null ? [] : [{ when, row: row + rowsAbove, why: 'untested', lost }],
+    lost === null ? [] : [{ when, row, why: 'untested', lost }],
   );
   return {
     holds: holdSpans(trace, terms, card.days).map(({ from, to, days, enough, endedBy }): PlotHold => {
@@ -28,7 +25,7 @@ export function holdMarks(
       return { from, to: Math.max(from, to), days, standing };
     }),
     breaks: [...below, ...restarts].sort((a, b) => a.when - b.when),
-    untested: [...stretches.map((each) => spanOf(each, rowsAbove)), ...openSpan(treatment, rowsAbove)],
+    untested: [...stretches.map(spanOf), ...openSpan(treatment)],
   };
 }
 
@@ -38,13 +35,13 @@ interface Ended {
   readonly when: number;
 }
 
-function spanOf({ days, row, when }: Ended, rowsAbove: number): UntestedSpan {
-  return { from: when - days, to: when, hours: days * 24, row: row + rowsAbove };
+function spanOf({ days, row, when }: Ended): UntestedSpan {
+  return { from: when - days, to: when, hours: days * 24, row };
 }
 
 /** From the last test to the moment asked for, where a hold still runs. */
-function openSpan({ trace, now, isAsked }: LoggedTreatment, rowsAbove: number): UntestedSpan[] {
+function openSpan({ trace, now, isAsked }: LoggedTreatment): UntestedSpan[] {
   const { last, running } = trace;
   if (!isAsked || last === null || running === null || now - last.when <= notedGapDays) return [];
-  return [spanOf({ days: now - last.when, row: last.row, when: now }, rowsAbove)];
+  return [spanOf({ days: now - last.when, row: last.row, when: now })];
 }

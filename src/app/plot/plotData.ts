@@ -12,22 +12,21 @@ export type { PlotData } from './plotParts.js';
  * What the plot of a treatment shows.
  *
  * @param treatment one system's log and card
- * @param rowsAbove how many rows of the sheet stand above the log's headings, so that rows are those of the sheet
  * @returns readings, level by mass balance, holds, breaks, doses, changes and fish, in time order each
  */
-export function plotData(treatment: LoggedTreatment, rowsAbove = 0): PlotData {
+export function plotData(treatment: LoggedTreatment): PlotData {
   const { card, log, now, isAsked } = treatment;
   const asOf = isAsked ? now : null;
-  const readings = readingMarks(treatment, rowsAbove);
+  const readings = readingMarks(treatment);
   const parts = {
     readings,
     course: levelCourse(treatment),
-    ...holdMarks(treatment, rowsAbove),
-    ...waterMarks(treatment, rowsAbove),
-    fish: fishMarks(treatment, rowsAbove),
+    ...holdMarks(treatment),
+    ...waterMarks(treatment),
+    fish: fishMarks(treatment),
     unread: log.faults
       .filter(({ kind, when }) => kind === 'copper' && !Number.isNaN(when) && when <= (asOf ?? Infinity))
-      .map(({ when, row }) => ({ when, row: row + rowsAbove })),
+      .map(({ when, row }) => ({ when, row })),
   };
   return { ...period(parts, asOf), asOf, band: bandOfCard(card), wantedDays: card.days, ...parts };
 }

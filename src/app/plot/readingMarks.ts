@@ -3,7 +3,7 @@ import { levelText } from './levelText.js';
 import type { PlotReading } from './plotParts.js';
 
 /** The readings in time order, each with its place in the band and the sort of number it is. */
-export function readingMarks({ readings, terms, card }: LoggedTreatment, rowsAbove: number): PlotReading[] {
+export function readingMarks({ readings, terms, card }: LoggedTreatment): PlotReading[] {
   return holdRows(readings, terms, card.band).map(({ when, level, status, row }, index) => {
     const odd = readings.odd.get(row);
     const low = readings.low[index] ?? NaN;
@@ -11,7 +11,7 @@ export function readingMarks({ readings, terms, card }: LoggedTreatment, rowsAbo
     const bound = odd?.under !== undefined ? 'under' : high === Infinity ? 'over' : high > low ? 'range' : null;
     const approximate = odd?.approximate ?? false;
     const reading: Level = { low, high: high === Infinity ? null : high, level, bound, approximate };
-    return { ...reading, when, row: row + rowsAbove, status, text: written(reading) };
+    return { ...reading, when, row, status, text: written(reading) };
   });
 }
 

@@ -2,14 +2,14 @@ import { copperRise, eventKinds, litres, millilitres, type LoggedTreatment } fro
 import type { PlotChange, PlotData, PlotDose } from './plotParts.js';
 
 /** Doses and water changes in time order, with what each does to the water of its time. */
-export function waterMarks({ events, card }: LoggedTreatment, rowsAbove: number): Pick<PlotData, 'doses' | 'changes'> {
+export function waterMarks({ events, card }: LoggedTreatment): Pick<PlotData, 'doses' | 'changes'> {
   const doses: PlotDose[] = [];
   const changes: PlotChange[] = [];
   const { strength } = card;
   let volume = card.volume;
   for (let index = 0; index < events.count; index++) {
     const amount = events.amount[index] ?? NaN;
-    const at = { when: events.when[index] ?? NaN, row: (events.row[index] ?? 0) + rowsAbove };
+    const at = { when: events.when[index] ?? NaN, row: events.row[index] ?? 0 };
     const kind = events.kind[index];
     if (kind === eventKinds.volume) volume = litres(amount);
     if (kind === eventKinds.dose) {

@@ -9,8 +9,8 @@ const wide = { width: 760, height: 368 };
 const narrow = { width: 350, height: 420 };
 
 /** The plot, drawn for paper and once more for narrow screens, with what it shows in words. */
-export function plotSection({ treatment, log }: Audited, document: Document): Markup {
-  const data = plotData(treatment, log.range.firstRow);
+export function plotSection({ treatment }: Audited, document: Document): Markup {
+  const data = plotData(treatment);
   const drawn = (size: typeof wide, id: string): Markup =>
     new Markup(drawPlot(data, { document, ...size, id }).outerHTML);
   return markup`<section class="plot" aria-labelledby="plot">

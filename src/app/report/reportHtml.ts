@@ -1,5 +1,4 @@
 import { parseHTML } from 'linkedom';
-import { findingsInSheet } from '../logs/findingsInSheet.js';
 import { cardSection } from './cardSection.js';
 import { cautionsSection } from './cautionsSection.js';
 import { findingsSection } from './findingsSection.js';
@@ -25,7 +24,7 @@ const policy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; 
  */
 export function reportHtml(input: ReportInput): string {
   const { audited } = input;
-  const findings = findingsInSheet(audited);
+  const { findings } = audited;
   const sources = sourcesOf(findings, audited.card);
   const document = input.document ?? parseHTML('<!doctype html><html></html>').document;
   return markup`<!doctype html>

@@ -27,12 +27,12 @@ export interface DemoTreatment {
 
 type Rows = readonly (readonly PlanCell[])[];
 
-/** A treatment from rows of a sheet and a card, as a workbook would give them. */
-export function treatmentOfRows(log: Rows, card: Rows, asOf?: number): DemoTreatment {
+/** A treatment from rows of a sheet and a card, as a workbook would give them; its headings stand in `firstRow`. */
+export function treatmentOfRows(log: Rows, card: Rows, asOf?: number, firstRow = 1): DemoTreatment {
   const read = cardOf({ range: card.map((row) => [...row]), cellOf });
   if (!read.ok) throw new Error(JSON.stringify(read.problem));
   const range = log.map((row) => [...row]);
-  const rows = logOfOneSystem({ range, cellOf }, read.value.card, ['time', 'copper']);
+  const rows = logOfOneSystem({ range, firstRow, cellOf }, read.value.card, ['time', 'copper']);
   if (!rows.ok) throw new Error(JSON.stringify(rows.problem));
   const treatment = treatmentOf(rows.value, read.value.card, asOf);
   const { card: made, entries } = read.value;
@@ -41,9 +41,9 @@ export function treatmentOfRows(log: Rows, card: Rows, asOf?: number): DemoTreat
 }
 
 /** The past treatment of the demo workbook. */
-export function pastTreatment(asOf?: number): DemoTreatment {
+export function pastTreatment(asOf?: number, firstRow = 1): DemoTreatment {
   const card = pastCard.blocks.find(({ at }) => at === 'A4');
-  return treatmentOfRows(rowsOfPlan(pastLog), card?.cells ?? [], asOf);
+  return treatmentOfRows(rowsOfPlan(pastLog), card?.cells ?? [], asOf, firstRow);
 }
 
 /** One system of the demo shop on its Monday morning; rows of other systems are blank, so that rows keep their number. */

@@ -45,8 +45,8 @@ describe('plotData', () => {
   });
 
   it('counts rows of the sheet where rows stand above the log', () => {
-    const { treatment } = pastTreatment();
-    const [here, moved] = [plotData(treatment), plotData(treatment, 7)];
+    const dataFrom = (firstRow: number) => plotData(pastTreatment(undefined, firstRow).treatment);
+    const [here, moved] = [dataFrom(1), dataFrom(8)];
     for (const part of ['readings', 'breaks', 'untested', 'doses', 'changes', 'fish'] as const) {
       expect(here[part].length).toBeGreaterThan(0);
       expect(moved[part].map(({ row }) => row)).toEqual(here[part].map(({ row }) => row + 7));

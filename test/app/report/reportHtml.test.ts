@@ -1,7 +1,6 @@
 import { JSDOM, VirtualConsole } from 'jsdom';
 import { auditTable, cautions, holdSpans, isoFromSerial } from '../../../src/engine/index.js';
 import { auditBook } from '../../../src/app/logs/auditBook.js';
-import { findingsInSheet } from '../../../src/app/logs/findingsInSheet.js';
 import { reportHtml } from '../../../src/app/report/reportHtml.js';
 import { bookOf } from '../logs/bookOf.js';
 import { pastTreatment, shopTreatment, treatmentOfRows } from '../plot/demoTreatments.js';
@@ -82,9 +81,9 @@ describe('reportHtml', () => {
   });
 
   it('names rows of the sheet in the cells and in the sentences where the log begins further down', () => {
-    const audited = auditedDemo(pastTreatment(), 'Past log', 'x', 10);
+    const audited = auditedDemo(pastTreatment(undefined, 11), 'Past log', 'x', 10);
     const page = opened(reportHtml({ audited, file: 'a.xlsx', asOf: null, made }));
-    const rows = auditTable(findingsInSheet(audited)).rows.filter(([severity]) => severity !== 'verdict');
+    const rows = auditTable(audited.findings).rows.filter(([severity]) => severity !== 'verdict');
     expect(findingRows(page).map((cells) => [cells[2], cells[3]])).toEqual(
       rows.map(([, , row, text]) => [String(row), text]),
     );

@@ -11,7 +11,11 @@ const asOf = 46084.5;
 function standings(log: string, cards: string) {
   const read = systemCards({ range: rowsOf(cards), cellOf });
   if (!read.ok) throw new Error(JSON.stringify(read.problem));
-  const rows = readLog({ log: { range: rowsOf(log), cellOf }, gallon: 'US', needs: ['time', 'copper', 'system'] });
+  const rows = readLog({
+    log: { range: rowsOf(log), firstRow: 1, cellOf },
+    gallon: 'US',
+    needs: ['time', 'copper', 'system'],
+  });
   if (!rows.ok) throw new Error(JSON.stringify(rows.problem));
   return systemsTable(systemsNow(rows.value, read.value, asOf), asOf).rows;
 }

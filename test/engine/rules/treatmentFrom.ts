@@ -17,7 +17,11 @@ export function treatmentFrom(log: string, card: string, asOf?: string): Treatme
   if (!entries.ok) throw new Error(JSON.stringify(entries.problem));
   const read = readCard(cardCells(entries.value));
   if (!read.ok) throw new Error(JSON.stringify(read.problem));
-  const rows = readLog({ log: { range: rowsOf(log), cellOf }, gallon: read.value.gallon, needs: ['time', 'copper'] });
+  const rows = readLog({
+    log: { range: rowsOf(log), firstRow: 1, cellOf },
+    gallon: read.value.gallon,
+    needs: ['time', 'copper'],
+  });
   if (!rows.ok) throw new Error(JSON.stringify(rows.problem));
   const now = asOf === undefined ? undefined : parseTime(asOf, { field: 'as of' });
   if (now !== undefined && !now.ok) throw new Error(JSON.stringify(now.problem));

@@ -20,7 +20,7 @@ export function copperColumn({ log, rows, faults }: ReadRows, heading: HeadingRe
   const inUnit = converter(heading?.unit ?? null);
   for (let index = 0; index < rows.count && heading !== null; index++) {
     const row = rows.row[index] ?? 0;
-    const raw = log.range[row - 1]?.[heading.column];
+    const raw = log.range[row - log.firstRow]?.[heading.column];
     const plain =
       inUnit !== null ? NaN : typeof raw === 'number' ? raw : typeof raw === 'string' ? plainLevel(raw) : NaN;
     if (plain > 0 && plain <= highestLevel) {

@@ -29,7 +29,7 @@ export const copperStates = { none: 0, reading: 1, void: 2, fault: 3 } as const;
 export interface Log {
   readonly headings: readonly HeadingRead[];
   readonly count: number;
-  /** The n-th row of the range given, headings counted. */
+  /** As people count: the range's first row is the `firstRow` that came with it. */
   readonly row: Uint32Array;
   /** [serial day] */
   readonly when: Float64Array;

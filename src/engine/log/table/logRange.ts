@@ -5,6 +5,8 @@ import type { RawRange } from '../parallelRanges.js';
 /** A log as the host gives it, and how to make plain cells of what is in it. */
 export interface LogRange {
   readonly range: RawRange;
+  /** What the range's first row is called in findings: 1 where rows count within the range, the sheet's row for a file. */
+  readonly firstRow: number;
   readonly cellOf: (raw: unknown) => Cell;
 }
 

@@ -61,7 +61,7 @@ function fill(
   const plain = plainSpan(kind, column);
   for (let index = 0; index < rows.count; index++) {
     const row = rows.row[index] ?? 0;
-    const raw = log.range[row - 1]?.[heading.column];
+    const raw = log.range[row - log.firstRow]?.[heading.column];
     if (raw === null || raw === undefined || raw === '') continue;
     if (typeof raw === 'number' && raw > plain.above && raw <= plain.max) {
       put(index, raw);

@@ -14,7 +14,7 @@ export function textColumn(
     const answersEating = /\b(?:eating|feed(?:ing)?)\b/.test(headingKey(heading.text));
     for (let index = 0; index < rows.count; index++) {
       const row = rows.row[index] ?? 0;
-      const raw = log.range[row - 1]?.[heading.column];
+      const raw = log.range[row - log.firstRow]?.[heading.column];
       if (raw === null || raw === undefined || raw === '') continue;
       const cell = log.cellOf(raw);
       if (typeof cell === 'object' && cell !== null && 'error' in cell) {

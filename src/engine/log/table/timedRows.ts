@@ -6,7 +6,7 @@ import type { TimeReader } from './rowTimes.js';
 /** The rows of a log that have a time, in time order. */
 export interface TimedRows {
   readonly count: number;
-  /** From 1, as people count. */
+  /** As people count, from the range's `firstRow` on. */
   readonly row: Uint32Array;
   /** [serial day] */
   readonly when: Float64Array;
@@ -15,7 +15,7 @@ export interface TimedRows {
   readonly faults: readonly RowFault[];
 }
 
-export function timedRows({ range }: LogRange, kept: Uint32Array, times: TimeReader): TimedRows {
+export function timedRows({ range, firstRow }: LogRange, kept: Uint32Array, times: TimeReader): TimedRows {
   const row = new Uint32Array(kept.length);
   const when = new Float64Array(kept.length);
   const dateOnly = new Uint8Array(kept.length);
@@ -27,16 +27,16 @@ export function timedRows({ range }: LogRange, kept: Uint32Array, times: TimeRea
     const before = when[count - 1] ?? time;
     if (time < before) falls = true;
     else if (time > before) rises = true;
-    row[count] = index + 1;
+    row[count] = firstRow + index;
     when[count] = time;
     dateOnly[count++] = isDateOnly ? 1 : 0;
   };
   for (const index of kept) {
     const cells = range[index] ?? [];
     const plain = times.readPlain(cells);
-    const time = Number.isNaN(plain) ? times.read(cells, index + 1) : plain;
+    const time = Number.isNaN(plain) ? times.read(cells, firstRow + index) : plain;
     if (typeof time === 'number') add(index, time, time % 1 === 0);
-    else if ('code' in time) faults.push({ row: index + 1, kind: 'time', problem: time, when: NaN });
+    else if ('code' in time) faults.push({ row: firstRow + index, kind: 'time', problem: time, when: NaN });
     else add(index, time.when, time.dateOnly);
   }
   const unsorted = { count, row: row.subarray(0, count), when: when.subarray(0, count), dateOnly, faults };

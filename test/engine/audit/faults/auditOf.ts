@@ -15,7 +15,7 @@ export function auditOf({ range, card }: Pick<WrittenLog, 'range' | 'card'>): re
   if (!entries.ok) throw new Error(JSON.stringify(entries.problem));
   const read = readCard(cardCells(entries.value));
   if (!read.ok) throw new Error(JSON.stringify(read.problem));
-  const log = readLog({ log: { range, cellOf }, gallon: read.value.gallon, needs: ['time', 'copper'] });
+  const log = readLog({ log: { range, firstRow: 1, cellOf }, gallon: read.value.gallon, needs: ['time', 'copper'] });
   if (!log.ok) throw new Error(JSON.stringify(log.problem));
   return auditFindings(treatmentOf(log.value, read.value, undefined));
 }

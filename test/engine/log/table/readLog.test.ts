@@ -2,12 +2,13 @@ import { readLog } from '../../../../src/engine/log/table/readLog.js';
 import { copperStates, type Log } from '../../../../src/engine/log/table/log.js';
 import type { ColumnKind } from '../../../../src/engine/log/headings/columnKinds.js';
 import { readHeadings } from '../../../../src/engine/log/headings/readHeadings.js';
+import { message } from '../../../../src/engine/text/message.js';
 import type { Cell } from '../../../../src/engine/units/cell.js';
 
 const cellOf = (raw: unknown): Cell => (raw === undefined ? null : (raw as Cell));
 
 function logOf(range: unknown[][], gallon: 'US' | 'imperial' = 'US'): Log {
-  const log = readLog({ log: { range, cellOf }, gallon, needs: ['time', 'copper'] });
+  const log = readLog({ log: { range, firstRow: 1, cellOf }, gallon, needs: ['time', 'copper'] });
   if (!log.ok) throw new Error(JSON.stringify(log.problem));
   return log.value;
 }
@@ -149,12 +150,38 @@ describe('readLog', () => {
     ]);
   });
 
+  it('calls rows what they are called where the range stands: entries, faults and sentences', () => {
+    const range = [
+      ['When', 'Cu', 'WC', 'Note', 'Temp'],
+      [46084, 2.2, null, 'later', 25],
+      [46082, 0, 0.25, 'first', null],
+      ['yesterday', 2.3, null, '', null],
+      [46083, 'LOW', '10 L', { error: '#N/A' }, 'warm'],
+    ];
+    const read = (firstRow: number): Log => {
+      const log = readLog({ log: { range, firstRow, cellOf }, gallon: 'US', needs: ['time', 'copper'] });
+      if (!log.ok) throw new Error(JSON.stringify(log.problem));
+      return log.value;
+    };
+    const { row, zeroRows, faults, ...rest } = read(1);
+    const lower = read(8);
+    expect([...row]).toEqual([3, 5, 2]);
+    expect([...lower.row]).toEqual([10, 12, 9]);
+    expect([zeroRows, lower.zeroRows]).toEqual([[3], [10]]);
+    expect(faults.map((fault) => fault.row)).toEqual([3, 4, 5, 5, 5]);
+    expect(lower.faults.map((fault) => fault.row)).toEqual([10, 11, 12, 12, 12]);
+    expect(lower.faults.map(({ problem }) => message(problem))).toEqual(
+      faults.map(({ problem }) => message(problem).replace(/\brow (\d+)/i, (_, at) => `row ${Number(at) + 7}`)),
+    );
+    expect({ ...lower, row, zeroRows, faults }).toEqual({ ...rest, row, zeroRows, faults });
+  });
+
   it('says which heading is missing', () => {
     const range = [
       ['When', 'Weather'],
       [46082, 'rain'],
     ];
-    expect(readLog({ log: { range, cellOf }, gallon: 'US', needs: ['time', 'copper'] })).toMatchObject({
+    expect(readLog({ log: { range, firstRow: 1, cellOf }, gallon: 'US', needs: ['time', 'copper'] })).toMatchObject({
       problem: { code: 'missing-heading', kind: 'copper' },
     });
   });

@@ -8,7 +8,7 @@ const said = (note: string) => {
     [46082, 2.1, note],
   ];
   const log = readLog({
-    log: { range, cellOf: (raw) => (raw === undefined ? null : (raw as Cell)) },
+    log: { range, firstRow: 1, cellOf: (raw) => (raw === undefined ? null : (raw as Cell)) },
     gallon: 'US',
     needs: ['time', 'copper'],
   });
