@@ -1,4 +1,12 @@
-import { isNotYet, message, type Problem, type Result, type Table, type TableCell } from '../src/engine/index.js';
+import {
+  isNotYet,
+  message,
+  refuse,
+  type Problem,
+  type Result,
+  type Table,
+  type TableCell,
+} from '../src/engine/index.js';
 
 /** The most a host delivers to the sheet. [characters of JSON] */
 const largestTable = 2_000_000;
@@ -6,7 +14,7 @@ const largestTable = 2_000_000;
 /** One number for a cell, or the host's error with the reason. */
 export function numberAnswer(result: Result<number, Problem>): number {
   const value = valueOf(result);
-  return Number.isFinite(value) ? value : throwProblem({ code: 'answer-too-large' });
+  return Number.isFinite(value) ? value : refusal(refuse({ code: 'answer-too-large' }));
 }
 
 /** One number, or '' where there is nothing to say. */
@@ -30,23 +38,23 @@ export function tableAnswer(result: Result<Table, Problem>): TableCell[][] {
   for (const row of answer) {
     if (row.length !== width) throw new Error(`a row of ${row.length} cells under ${width} headings`);
     for (const cell of row) {
-      if (typeof cell === 'number' && !Number.isFinite(cell)) return throwProblem({ code: 'answer-too-large' });
+      if (typeof cell === 'number' && !Number.isFinite(cell)) return refusal(refuse({ code: 'answer-too-large' }));
       most += typeof cell === 'string' ? cell.length * 6 + 3 : longestNumber;
     }
   }
   const fits = most <= largestTable || JSON.stringify(answer).length <= largestTable;
-  return fits ? answer : throwProblem({ code: 'table-too-large', rows: rows.length });
+  return fits ? answer : refusal(refuse({ code: 'table-too-large', rows: rows.length }));
 }
 
 /** A number in JSON is never longer, its comma and brackets included; a character of a text never takes more than six. */
 const longestNumber = 28;
 
 function valueOf<T>(result: Result<T, Problem>): T {
-  return result.ok ? result.value : throwProblem(result.problem);
+  return result.ok ? result.value : refusal(result);
 }
 
-/** Only #VALUE! and #N/A carry a message to the cell. */
-function throwProblem(problem: Problem): never {
+/** The reason why there is no answer, as the host's error: only #VALUE! and #N/A carry a sentence to the cell. */
+export function refusal({ problem }: { readonly problem: Problem }): never {
   const { ErrorCode } = CustomFunctions;
   const code = isNotYet(problem) ? ErrorCode.notAvailable : ErrorCode.invalidValue;
   throw new CustomFunctions.Error(code, message(problem));

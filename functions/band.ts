@@ -1,5 +1,5 @@
 import { formBand, formIn, ok } from '../src/engine/index.js';
-import { pairAnswer } from './answer.js';
+import { pairAnswer, refusal } from './answer.js';
 import { cellOf } from './cellOf.js';
 
 /**
@@ -9,6 +9,8 @@ import { cellOf } from './cellOf.js';
  * @returns Low and high limit. [mg/L]
  */
 export function bandCell(form: any): number[][] {
-  const band = formIn(cellOf(form))('form');
-  return pairAnswer(band.ok ? ok([formBand(band.value).low, formBand(band.value).high]) : band);
+  const asked = formIn(cellOf(form))('form');
+  if (!asked.ok) return refusal(asked);
+  const { low, high } = formBand(asked.value);
+  return pairAnswer(ok([low, high]));
 }

@@ -1,5 +1,5 @@
 import {
-  callWith,
+  argumentsIn,
   copperDose,
   copperRise,
   dosedVolumeIn,
@@ -15,14 +15,13 @@ import {
   rampTable,
   splitDose,
   strengthIn,
-  surely,
   timeIn,
   unlessBlankOrZero,
   volumeIn,
   wholeNumberIn,
   type Cell,
 } from '../src/engine/index.js';
-import { numberAnswer, tableAnswer } from './answer.js';
+import { numberAnswer, refusal, tableAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
 
 /** The most doses and days a schedule may have. */
@@ -40,15 +39,15 @@ const doseDaysIn = (cell: Cell) => wholeNumberIn(cell, { min: 1, max: 365 }, 'da
  * @returns Dose. [mL]
  */
 export function doseCell(volume: any, level: any, wanted: any, strength: any, form?: any): number {
-  return numberAnswer(
-    callWith(copperDose, {
-      volume: volumeIn(cellOf(volume)),
-      level: levelIn(cellOf(level)),
-      wanted: levelIn(cellOf(wanted)),
-      strength: strengthIn(cellOf(strength)),
-      form: optionally(cellOf(form), formIn, undefined),
-    }),
-  );
+  const asked = argumentsIn({
+    volume: volumeIn(cellOf(volume)),
+    level: levelIn(cellOf(level)),
+    wanted: levelIn(cellOf(wanted)),
+    strength: strengthIn(cellOf(strength)),
+    form: optionally(cellOf(form), formIn, undefined),
+  });
+  if (!asked.ok) return refusal(asked);
+  return numberAnswer(copperDose(asked.value));
 }
 
 /**
@@ -60,13 +59,13 @@ export function doseCell(volume: any, level: any, wanted: any, strength: any, fo
  * @returns Rise. [mg/L]
  */
 export function riseCell(volume: any, added: any, strength: any): number {
-  return numberAnswer(
-    callWith(surely(copperRise), {
-      volume: volumeIn(cellOf(volume)),
-      added: dosedVolumeIn(cellOf(added)),
-      strength: strengthIn(cellOf(strength)),
-    }),
-  );
+  const asked = argumentsIn({
+    volume: volumeIn(cellOf(volume)),
+    added: dosedVolumeIn(cellOf(added)),
+    strength: strengthIn(cellOf(strength)),
+  });
+  if (!asked.ok) return refusal(asked);
+  return numberAnswer(ok(copperRise(asked.value)));
 }
 
 /**
@@ -89,15 +88,18 @@ export function doseSplitCell(
   smallest?: any,
 ): any[][] {
   const first = unlessBlankOrZero(cellOf(firstDoseAt), timeIn, undefined)('first dose at');
-  const split = callWith(splitDose, {
+  const asked = argumentsIn({
     total: dosedVolumeIn(cellOf(total)),
     dosesADay: dosesADayIn(cellOf(dosesADay)),
     days: unlessBlankOrZero(cellOf(days), doseDaysIn, 1),
     hoursBetween: unlessBlankOrZero(cellOf(hoursBetween), hoursIn, undefined),
     smallest: optionally(cellOf(smallest), dosedVolumeIn, millilitres(0.1)),
   });
-  if (!split.ok) return tableAnswer(split);
-  return tableAnswer(first.ok ? ok(doseSplitTable(split.value, first.value)) : first);
+  if (!asked.ok) return refusal(asked);
+  const split = splitDose(asked.value);
+  if (!split.ok) return refusal(split);
+  if (!first.ok) return refusal(first);
+  return tableAnswer(ok(doseSplitTable(split.value, first.value)));
 }
 
 /**
@@ -125,7 +127,7 @@ export function rampCell(
   form?: any,
   smallest?: any,
 ): any[][] {
-  const steps = callWith(ramp, {
+  const asked = argumentsIn({
     volume: volumeIn(cellOf(volume)),
     level: levelIn(cellOf(level)),
     wanted: levelIn(cellOf(wanted)),
@@ -136,5 +138,8 @@ export function rampCell(
     form: optionally(cellOf(form), formIn, undefined),
     smallest: optionally(cellOf(smallest), dosedVolumeIn, millilitres(0.1)),
   });
-  return tableAnswer(steps.ok ? ok(rampTable(steps.value)) : steps);
+  if (!asked.ok) return refusal(asked);
+  const steps = ramp(asked.value);
+  if (!steps.ok) return refusal(steps);
+  return tableAnswer(ok(rampTable(steps.value)));
 }

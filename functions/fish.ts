@@ -1,16 +1,14 @@
 import {
-  callWith,
-  type Condition,
+  argumentsIn,
   conditionIn,
   ok,
   readFish,
-  surely,
   tolerancesOf,
   toleranceTable,
   treatmentsFor,
   treatmentTable,
 } from '../src/engine/index.js';
-import { tableAnswer } from './answer.js';
+import { refusal, tableAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
 import { rangeOf } from './rangeOf.js';
 
@@ -22,7 +20,8 @@ import { rangeOf } from './rangeOf.js';
  */
 export function toleranceCell(fish: any[][]): any[][] {
   const names = readFish({ fish: rangeOf(fish), cellOf });
-  return tableAnswer(names.ok ? ok(toleranceTable(tolerancesOf(names.value))) : names);
+  if (!names.ok) return refusal(names);
+  return tableAnswer(ok(toleranceTable(tolerancesOf(names.value))));
 }
 
 /**
@@ -32,10 +31,7 @@ export function toleranceCell(fish: any[][]): any[][] {
  * @returns Table with headings: Condition, Copper, Give, When, Source.
  */
 export function treatmentForCell(condition: any): any[][] {
-  return tableAnswer(
-    callWith(
-      surely((read: { readonly condition: Condition }) => treatmentTable(treatmentsFor(read.condition))),
-      { condition: conditionIn(cellOf(condition)) },
-    ),
-  );
+  const asked = argumentsIn({ condition: conditionIn(cellOf(condition)) });
+  if (!asked.ok) return refusal(asked);
+  return tableAnswer(ok(treatmentTable(treatmentsFor(asked.value.condition))));
 }

@@ -7,9 +7,11 @@ import {
   holdsTable,
   holdStart,
   ok,
+  readingsAnswer,
+  traceAnswer,
 } from '../src/engine/index.js';
-import { numberAnswer, tableAnswer } from './answer.js';
-import { columnsAnswer, traceAnswerOf } from './holdQuestion.js';
+import { numberAnswer, refusal, tableAnswer } from './answer.js';
+import { holdQuestion } from './holdQuestion.js';
 
 /**
  * Unbroken days at therapeutic level, from the running hold's start to the last reading or to a given time; 0 if none runs.
@@ -32,11 +34,9 @@ export function holdDaysCell(
   longestGap?: any,
   confirm?: any,
 ): number {
-  return numberAnswer(
-    traceAnswerOf({ when, copper, band, asOf, arrived, longestGap, confirm }, ({ trace, terms }) =>
-      holdDays(trace, terms),
-    ),
-  );
+  const asked = holdQuestion({ when, copper, band, asOf, arrived, longestGap, confirm });
+  if (!asked.ok) return refusal(asked);
+  return numberAnswer(traceAnswer(asked.value, holdDays));
 }
 
 /**
@@ -60,11 +60,9 @@ export function holdStartCell(
   longestGap?: any,
   confirm?: any,
 ): number {
-  return numberAnswer(
-    traceAnswerOf({ when, copper, band, asOf, arrived, longestGap, confirm }, ({ trace, terms }) =>
-      holdStart(trace, terms),
-    ),
-  );
+  const asked = holdQuestion({ when, copper, band, asOf, arrived, longestGap, confirm });
+  if (!asked.ok) return refusal(asked);
+  return numberAnswer(traceAnswer(asked.value, holdStart));
 }
 
 /**
@@ -88,11 +86,9 @@ export function holdEndsCell(
   longestGap?: any,
   confirm?: any,
 ): number {
-  return numberAnswer(
-    traceAnswerOf({ when, copper, band, days, arrived, longestGap, confirm }, ({ trace, terms, days: wanted }) =>
-      holdEnds(trace, terms, wanted),
-    ),
-  );
+  const asked = holdQuestion({ when, copper, band, days, arrived, longestGap, confirm });
+  if (!asked.ok) return refusal(asked);
+  return numberAnswer(traceAnswer(asked.value, holdEnds));
 }
 
 /**
@@ -116,10 +112,10 @@ export function holdRowsCell(
   longestGap?: any,
   confirm?: any,
 ): any[][] {
+  const asked = holdQuestion({ when, copper, band, asOf, arrived, longestGap, confirm });
+  if (!asked.ok) return refusal(asked);
   return tableAnswer(
-    columnsAnswer({ when, copper, band, asOf, arrived, longestGap, confirm }, ({ columns, terms, band: judged }) =>
-      ok(holdRowsTable(holdRows(columns, terms, judged))),
-    ),
+    readingsAnswer(asked.value, (columns, terms, limits) => ok(holdRowsTable(holdRows(columns, terms, limits)))),
   );
 }
 
@@ -144,9 +140,9 @@ export function holdsCell(
   longestGap?: any,
   confirm?: any,
 ): any[][] {
+  const asked = holdQuestion({ when, copper, band, days, arrived, longestGap, confirm });
+  if (!asked.ok) return refusal(asked);
   return tableAnswer(
-    traceAnswerOf({ when, copper, band, days, arrived, longestGap, confirm }, ({ trace, terms, days: wanted }) =>
-      ok(holdsTable(holdSpans(trace, terms, wanted))),
-    ),
+    traceAnswer(asked.value, (trace, terms, wanted) => ok(holdsTable(holdSpans(trace, terms, wanted)))),
   );
 }

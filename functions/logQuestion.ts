@@ -1,6 +1,7 @@
 import {
   cardOf,
   logOfOneSystem,
+  ok,
   readLog,
   refuse,
   timeIn,
@@ -8,11 +9,11 @@ import {
   unlessBlankOrZero,
   type ColumnKind,
   type Log,
+  type LoggedTreatment,
   type LogRange,
   type Problem,
   type Result,
   type SystemCard,
-  type LoggedTreatment,
 } from '../src/engine/index.js';
 import { cellOf } from './cellOf.js';
 import { rangeOf } from './rangeOf.js';
@@ -32,11 +33,15 @@ interface LogArguments {
   readonly needs?: readonly ColumnKind[];
 }
 
-/** Reads a card and the log of its one system, and asks the question. */
-export function logQuestion<T>(
-  { log, card, asOf, needsMoment = false, strict = false, needs = ['time', 'copper'] }: LogArguments,
-  ask: (treatment: LoggedTreatment) => Result<T, Problem>,
-): Result<T, Problem> {
+/** Reads a card and the log of its one system, up to a moment. */
+export function logQuestion({
+  log,
+  card,
+  asOf,
+  needsMoment = false,
+  strict = false,
+  needs = ['time', 'copper'],
+}: LogArguments): Result<LoggedTreatment, Problem> {
   const moment = cellOf(asOf);
   const now = needsMoment ? timeIn(moment)('as of') : unlessBlankOrZero(moment, timeIn, undefined)('as of');
   if (!now.ok) return now;
@@ -46,7 +51,7 @@ export function logQuestion<T>(
   if (!rows.ok) return rows;
   const treatment = treatmentOf(rows.value, read.value.card, now.value);
   const [fault] = treatment.log.faults;
-  return strict && fault !== undefined ? refuse(fault.problem) : ask(treatment);
+  return strict && fault !== undefined ? refuse(fault.problem) : ok(treatment);
 }
 
 /** The log of several systems. */

@@ -1,5 +1,5 @@
 import {
-  callWith,
+  argumentsIn,
   days as wholeDays,
   daysIn,
   formIn,
@@ -14,12 +14,11 @@ import {
   readSigns,
   signsTable,
   signSteps,
-  surely,
   timeIn,
   unlessBlankOrZero,
   usualHoldDays,
 } from '../src/engine/index.js';
-import { pairAnswer, tableAnswer } from './answer.js';
+import { pairAnswer, refusal, tableAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
 import { rangeOf } from './rangeOf.js';
 
@@ -32,7 +31,8 @@ import { rangeOf } from './rangeOf.js';
  */
 export function signsCell(when: any[][], signs: any[][]): any[][] {
   const texts = readSigns({ when: rangeOf(when), signs: rangeOf(signs), cellOf });
-  return tableAnswer(texts.ok ? ok(signsTable(signSteps(texts.value))) : texts);
+  if (!texts.ok) return refusal(texts);
+  return tableAnswer(ok(signsTable(signSteps(texts.value))));
 }
 
 /**
@@ -47,14 +47,15 @@ export function signsCell(when: any[][], signs: any[][]): any[][] {
  */
 export function planCell(start: any, form: any, days?: any, pace?: any, otherMedicines?: any[][]): any[][] {
   const medicines = rangeOf(otherMedicines).flat().map(cellOf);
-  const steps = callWith(surely(plan), {
+  const asked = argumentsIn({
     start: timeIn(cellOf(start)),
     form: formIn(cellOf(form)),
     days: unlessBlankOrZero(cellOf(days), daysIn, wholeDays(usualHoldDays)),
     pace: unlessBlankOrZero(cellOf(pace), paceIn, 'gradual' as const),
     medicines: () => medicinesIn(medicines)('other medicines'),
   });
-  return tableAnswer(steps.ok ? ok(planTable(steps.value)) : steps);
+  if (!asked.ok) return refusal(asked);
+  return tableAnswer(ok(planTable(plan(asked.value))));
 }
 
 /**
@@ -66,10 +67,12 @@ export function planCell(start: any, form: any, days?: any, pace?: any, otherMed
  * @returns Earliest and advised end.
  */
 export function observeUntilCell(ended: any, level?: any, form?: any): number[][] {
-  const end = callWith(surely(observationEnd), {
+  const asked = argumentsIn({
     ended: timeIn(cellOf(ended)),
     level: optionally(cellOf(level), levelIn, undefined),
     form: optionally(cellOf(form), formIn, 'chelated' as const),
   });
-  return pairAnswer(end.ok ? ok([end.value.earliest, end.value.advised]) : end);
+  if (!asked.ok) return refusal(asked);
+  const { earliest, advised } = observationEnd(asked.value);
+  return pairAnswer(ok([earliest, advised]));
 }

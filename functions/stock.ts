@@ -1,5 +1,5 @@
 import {
-  callWith,
+  argumentsIn,
   choiceIn,
   dosedVolumeIn,
   named,
@@ -10,12 +10,11 @@ import {
   stockGrams,
   stockStrength,
   strengthIn,
-  surely,
   thinnedStock,
   thinTable,
   volumeIn,
 } from '../src/engine/index.js';
-import { numberAnswer, tableAnswer } from './answer.js';
+import { numberAnswer, refusal, tableAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
 
 /**
@@ -27,13 +26,13 @@ import { cellOf } from './cellOf.js';
  * @returns Strength. [mg Cu/mL]
  */
 export function stockStrengthCell(grams: any, litres: any, salt?: any): number {
-  return numberAnswer(
-    callWith(surely(stockStrength), {
-      grams: saltMassIn(cellOf(grams)),
-      volume: named('litres', volumeIn(cellOf(litres))),
-      salt: saltIn(salt),
-    }),
-  );
+  const asked = argumentsIn({
+    grams: saltMassIn(cellOf(grams)),
+    volume: named('litres', volumeIn(cellOf(litres))),
+    salt: saltIn(salt),
+  });
+  if (!asked.ok) return refusal(asked);
+  return numberAnswer(ok(stockStrength(asked.value)));
 }
 
 /**
@@ -45,13 +44,13 @@ export function stockStrengthCell(grams: any, litres: any, salt?: any): number {
  * @returns Copper sulfate. [g]
  */
 export function stockGramsCell(strength: any, litres: any, salt?: any): number {
-  return numberAnswer(
-    callWith(surely(stockGrams), {
-      strength: strengthIn(cellOf(strength)),
-      volume: named('litres', volumeIn(cellOf(litres))),
-      salt: saltIn(salt),
-    }),
-  );
+  const asked = argumentsIn({
+    strength: strengthIn(cellOf(strength)),
+    volume: named('litres', volumeIn(cellOf(litres))),
+    salt: saltIn(salt),
+  });
+  if (!asked.ok) return refusal(asked);
+  return numberAnswer(ok(stockGrams(asked.value)));
 }
 
 /**
@@ -63,12 +62,15 @@ export function stockGramsCell(strength: any, litres: any, salt?: any): number {
  * @returns Table with headings: Stock mL, Water mL.
  */
 export function thinCell(strength: any, wantedStrength: any, mL: any): any[][] {
-  const thinned = callWith(thinnedStock, {
+  const asked = argumentsIn({
     strength: strengthIn(cellOf(strength)),
     wanted: named('wanted strength', strengthIn(cellOf(wantedStrength))),
     volume: named('mL', dosedVolumeIn(cellOf(mL))),
   });
-  return tableAnswer(thinned.ok ? ok(thinTable(thinned.value)) : thinned);
+  if (!asked.ok) return refusal(asked);
+  const thinned = thinnedStock(asked.value);
+  if (!thinned.ok) return refusal(thinned);
+  return tableAnswer(ok(thinTable(thinned.value)));
 }
 
 function saltIn(salt: any) {

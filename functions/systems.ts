@@ -1,5 +1,5 @@
-import { ok, refuse, systemCards, systemsNow, systemsTable, timeIn } from '../src/engine/index.js';
-import { tableAnswer } from './answer.js';
+import { ok, systemCards, systemsNow, systemsTable, timeIn } from '../src/engine/index.js';
+import { refusal, tableAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
 import { readSharedLog } from './logQuestion.js';
 import { rangeOf } from './rangeOf.js';
@@ -14,10 +14,10 @@ import { rangeOf } from './rangeOf.js';
  */
 export function systemsCell(log: any[][], cards: any[][], asOf: any): any[][] {
   const now = timeIn(cellOf(asOf))('as of');
-  if (!now.ok) return tableAnswer(refuse(now.problem));
+  if (!now.ok) return refusal(now);
   const read = systemCards({ range: rangeOf(cards), cellOf });
-  if (!read.ok) return tableAnswer(read);
+  if (!read.ok) return refusal(read);
   const shared = readSharedLog(log, read.value);
-  if (!shared.ok) return tableAnswer(shared);
+  if (!shared.ok) return refusal(shared);
   return tableAnswer(ok(systemsTable(systemsNow(shared.value, read.value, now.value), now.value)));
 }

@@ -1,7 +1,7 @@
 import {
   accuracyIn,
+  argumentsIn,
   bandIn,
-  callWith,
   chanceIn,
   driftIn,
   fraction,
@@ -13,12 +13,13 @@ import {
   meterPercentIn,
   ok,
   optionally,
+  readingsAnswer,
   readingToKeep,
   usualAimChance,
 } from '../src/engine/index.js';
-import { numberAnswer, tableAnswer } from './answer.js';
+import { numberAnswer, refusal, tableAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
-import { columnsAnswer } from './holdQuestion.js';
+import { holdQuestion } from './holdQuestion.js';
 import { rangeOf } from './rangeOf.js';
 
 /**
@@ -40,16 +41,18 @@ export function holdChanceCell(
   percent?: any,
   drift?: any,
 ): number {
-  const meter = callWith(meterOf, {
+  const settings = argumentsIn({
     accuracy: accuracyIn(cellOf(accuracy)),
     percent: optionally(cellOf(percent), meterPercentIn, fraction(0)),
     drift: optionally(cellOf(drift), driftIn, undefined),
   });
-  if (!meter.ok) return numberAnswer(meter);
+  if (!settings.ok) return refusal(settings);
+  const meter = meterOf(settings.value);
+  if (!meter.ok) return refusal(meter);
+  const asked = holdQuestion({ when, copper, band, longestGap: 'none' });
+  if (!asked.ok) return refusal(asked);
   return numberAnswer(
-    columnsAnswer({ when, copper, band, arrived: null, longestGap: 'none', confirm: null }, ({ columns, terms }) =>
-      holdChance(columns, { low: terms.low, ...meter.value }),
-    ),
+    readingsAnswer(asked.value, (readings, { low }) => holdChance(readings, { low, ...meter.value })),
   );
 }
 
@@ -63,14 +66,14 @@ export function holdChanceCell(
  * @returns Reading to keep. [mg/L]
  */
 export function aimCell(band: any[][], accuracy: any, percent?: any, chance?: any): number {
-  return numberAnswer(
-    callWith(readingToKeep, {
-      band: bandIn(rangeOf(band).map((row) => row.map(cellOf))),
-      accuracy: accuracyIn(cellOf(accuracy)),
-      percent: optionally(cellOf(percent), meterPercentIn, fraction(0)),
-      chance: optionally(cellOf(chance), chanceIn, fraction(usualAimChance)),
-    }),
-  );
+  const asked = argumentsIn({
+    band: bandIn(rangeOf(band).map((row) => row.map(cellOf))),
+    accuracy: accuracyIn(cellOf(accuracy)),
+    percent: optionally(cellOf(percent), meterPercentIn, fraction(0)),
+    chance: optionally(cellOf(chance), chanceIn, fraction(usualAimChance)),
+  });
+  if (!asked.ok) return refusal(asked);
+  return numberAnswer(readingToKeep(asked.value));
 }
 
 /**
@@ -84,12 +87,15 @@ export function aimCell(band: any[][], accuracy: any, percent?: any, chance?: an
  * @returns Table with headings: Can show the low, Can show the top, Keep at least, Why.
  */
 export function meterFitsCell(band: any[][], readsFrom: any, readsTo: any, accuracy: any, percent?: any): any[][] {
-  const fit = callWith(meterFit, {
+  const asked = argumentsIn({
     band: bandIn(rangeOf(band).map((row) => row.map(cellOf))),
     readsFrom: levelSettingIn(cellOf(readsFrom)),
     readsTo: levelSettingIn(cellOf(readsTo)),
     accuracy: accuracyIn(cellOf(accuracy)),
     percent: optionally(cellOf(percent), meterPercentIn, fraction(0)),
   });
-  return tableAnswer(fit.ok ? ok(meterFitsTable(fit.value)) : fit);
+  if (!asked.ok) return refusal(asked);
+  const fit = meterFit(asked.value);
+  if (!fit.ok) return refusal(fit);
+  return tableAnswer(ok(meterFitsTable(fit.value)));
 }

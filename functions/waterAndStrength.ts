@@ -1,6 +1,7 @@
 import {
   accuracyIn,
-  callWith,
+  argumentsIn,
+  centimetres,
   copperMgPerLitre,
   dosedVolumeIn,
   labelStrength,
@@ -8,9 +9,8 @@ import {
   lengthOrNone,
   levelIn,
   levelSettingIn,
-  litresOrNone,
-  centimetres,
   litres,
+  litresOrNone,
   netVolume,
   optionally,
   readingLevel,
@@ -18,7 +18,7 @@ import {
   volumeByDose,
   volumeIn,
 } from '../src/engine/index.js';
-import { numberAnswer, numberOrNothingAnswer } from './answer.js';
+import { numberAnswer, numberOrNothingAnswer, refusal } from './answer.js';
 import { cellOf } from './cellOf.js';
 
 /**
@@ -40,16 +40,16 @@ export function netVolumeCell(
   displaced?: any,
   plus?: any,
 ): number {
-  return numberAnswer(
-    callWith(netVolume, {
-      length: lengthIn(cellOf(length)),
-      width: lengthIn(cellOf(width)),
-      waterDepth: lengthIn(cellOf(waterDepth)),
-      sandDepth: optionally(cellOf(sandDepth), lengthOrNone, centimetres(0)),
-      displaced: optionally(cellOf(displaced), litresOrNone, litres(0)),
-      plus: optionally(cellOf(plus), litresOrNone, litres(0)),
-    }),
-  );
+  const asked = argumentsIn({
+    length: lengthIn(cellOf(length)),
+    width: lengthIn(cellOf(width)),
+    waterDepth: lengthIn(cellOf(waterDepth)),
+    sandDepth: optionally(cellOf(sandDepth), lengthOrNone, centimetres(0)),
+    displaced: optionally(cellOf(displaced), litresOrNone, litres(0)),
+    plus: optionally(cellOf(plus), litresOrNone, litres(0)),
+  });
+  if (!asked.ok) return refusal(asked);
+  return numberAnswer(netVolume(asked.value));
 }
 
 /**
@@ -63,15 +63,15 @@ export function netVolumeCell(
  * @returns Volume. [L]
  */
 export function volumeByDoseCell(added: any, strength: any, before: any, after: any, accuracy?: any): number {
-  return numberAnswer(
-    callWith(volumeByDose, {
-      added: dosedVolumeIn(cellOf(added)),
-      strength: strengthIn(cellOf(strength)),
-      before: levelIn(cellOf(before)),
-      after: levelIn(cellOf(after)),
-      accuracy: optionally(cellOf(accuracy), accuracyIn, copperMgPerLitre(0.05)),
-    }),
-  );
+  const asked = argumentsIn({
+    added: dosedVolumeIn(cellOf(added)),
+    strength: strengthIn(cellOf(strength)),
+    before: levelIn(cellOf(before)),
+    after: levelIn(cellOf(after)),
+    accuracy: optionally(cellOf(accuracy), accuracyIn, copperMgPerLitre(0.05)),
+  });
+  if (!asked.ok) return refusal(asked);
+  return numberAnswer(volumeByDose(asked.value));
 }
 
 /**
@@ -83,13 +83,13 @@ export function volumeByDoseCell(added: any, strength: any, before: any, after: 
  * @returns Strength. [mg Cu/mL]
  */
 export function strengthCell(dose: any, treats: any, raises: any): number {
-  return numberAnswer(
-    callWith(labelStrength, {
-      dose: dosedVolumeIn(cellOf(dose)),
-      treats: volumeIn(cellOf(treats)),
-      raises: levelSettingIn(cellOf(raises)),
-    }),
-  );
+  const asked = argumentsIn({
+    dose: dosedVolumeIn(cellOf(dose)),
+    treats: volumeIn(cellOf(treats)),
+    raises: levelSettingIn(cellOf(raises)),
+  });
+  if (!asked.ok) return refusal(asked);
+  return numberAnswer(labelStrength(asked.value));
 }
 
 /**

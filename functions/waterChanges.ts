@@ -1,5 +1,5 @@
 import {
-  callWith,
+  argumentsIn,
   changeIn,
   changePercentIn,
   changesToClear,
@@ -11,11 +11,11 @@ import {
   levelIn,
   levelOr,
   named,
+  ok,
   strengthIn,
-  surely,
   volumeIn,
 } from '../src/engine/index.js';
-import { numberAnswer } from './answer.js';
+import { numberAnswer, refusal } from './answer.js';
 import { cellOf } from './cellOf.js';
 
 /**
@@ -28,13 +28,13 @@ import { cellOf } from './cellOf.js';
  * @returns Dose for the replacement water. [mL]
  */
 export function changeDoseCell(change: any, level: any, strength: any, volume?: any): number {
-  return numberAnswer(
-    callWith(surely(copperForChange), {
-      change: changeIn(cellOf(change), cellOf(volume)),
-      level: levelIn(cellOf(level)),
-      strength: strengthIn(cellOf(strength)),
-    }),
-  );
+  const asked = argumentsIn({
+    change: changeIn(cellOf(change), cellOf(volume)),
+    level: levelIn(cellOf(level)),
+    strength: strengthIn(cellOf(strength)),
+  });
+  if (!asked.ok) return refusal(asked);
+  return numberAnswer(ok(copperForChange(asked.value)));
 }
 
 /**
@@ -47,14 +47,14 @@ export function changeDoseCell(change: any, level: any, strength: any, volume?: 
  * @returns Copper after. [mg/L]
  */
 export function afterChangeCell(volume: any, level: any, change: any, replacementLevel?: any): number {
-  return numberAnswer(
-    callWith(levelAfterChange, {
-      volume: volumeIn(cellOf(volume)),
-      level: levelIn(cellOf(level)),
-      change: changeIn(cellOf(change), cellOf(volume)),
-      replacement: replacementIn(replacementLevel),
-    }),
-  );
+  const asked = argumentsIn({
+    volume: volumeIn(cellOf(volume)),
+    level: levelIn(cellOf(level)),
+    change: changeIn(cellOf(change), cellOf(volume)),
+    replacement: replacementIn(replacementLevel),
+  });
+  if (!asked.ok) return refusal(asked);
+  return numberAnswer(levelAfterChange(asked.value));
 }
 
 /**
@@ -66,13 +66,13 @@ export function afterChangeCell(volume: any, level: any, change: any, replacemen
  * @returns Copper before topping off. [mg/L]
  */
 export function afterEvaporationCell(fullVolume: any, level: any, lost: any): number {
-  return numberAnswer(
-    callWith(levelAfterEvaporation, {
-      full: named('full volume', volumeIn(cellOf(fullVolume))),
-      level: levelIn(cellOf(level)),
-      lost: volumeIn(cellOf(lost)),
-    }),
-  );
+  const asked = argumentsIn({
+    full: named('full volume', volumeIn(cellOf(fullVolume))),
+    level: levelIn(cellOf(level)),
+    lost: volumeIn(cellOf(lost)),
+  });
+  if (!asked.ok) return refusal(asked);
+  return numberAnswer(levelAfterEvaporation(asked.value));
 }
 
 /**
@@ -85,14 +85,14 @@ export function afterEvaporationCell(fullVolume: any, level: any, lost: any): nu
  * @returns Water to change. [L]
  */
 export function changeToLowerCell(volume: any, level: any, wanted: any, replacementLevel?: any): number {
-  return numberAnswer(
-    callWith(changeToLower, {
-      volume: volumeIn(cellOf(volume)),
-      level: levelIn(cellOf(level)),
-      wanted: levelIn(cellOf(wanted)),
-      replacement: replacementIn(replacementLevel),
-    }),
-  );
+  const asked = argumentsIn({
+    volume: volumeIn(cellOf(volume)),
+    level: levelIn(cellOf(level)),
+    wanted: levelIn(cellOf(wanted)),
+    replacement: replacementIn(replacementLevel),
+  });
+  if (!asked.ok) return refusal(asked);
+  return numberAnswer(changeToLower(asked.value));
 }
 
 /**
@@ -104,13 +104,13 @@ export function changeToLowerCell(volume: any, level: any, wanted: any, replacem
  * @returns Number of changes.
  */
 export function changesToClearCell(level: any, wanted: any, percent: any): number {
-  return numberAnswer(
-    callWith(changesToClear, {
-      level: levelIn(cellOf(level)),
-      wanted: levelIn(cellOf(wanted)),
-      share: named('percent', changePercentIn(cellOf(percent))),
-    }),
-  );
+  const asked = argumentsIn({
+    level: levelIn(cellOf(level)),
+    wanted: levelIn(cellOf(wanted)),
+    share: named('percent', changePercentIn(cellOf(percent))),
+  });
+  if (!asked.ok) return refusal(asked);
+  return numberAnswer(changesToClear(asked.value));
 }
 
 function replacementIn(cell: unknown) {

@@ -4,7 +4,7 @@ import {
   ammoniaChangeTable,
   ammoniaIn,
   ammoniaSettingIn,
-  callWith,
+  argumentsIn,
   celsius,
   choiceIn,
   freeAmmonia,
@@ -24,7 +24,7 @@ import {
   totalAmmoniaIn,
   volumeIn,
 } from '../src/engine/index.js';
-import { numberAnswer, tableAnswer } from './answer.js';
+import { numberAnswer, refusal, tableAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
 import { rangeOf } from './rangeOf.js';
 
@@ -39,15 +39,15 @@ import { rangeOf } from './rangeOf.js';
  * @returns Un-ionised ammonia, as NH3. [mg/L]
  */
 export function freeAmmoniaCell(total: any, pH: any, temperature: any, salinity: any, as?: any): number {
-  return numberAnswer(
-    callWith(freeAmmonia, {
-      total: totalAmmoniaIn(cellOf(total)),
-      pH: phIn(cellOf(pH)),
-      temperature: temperatureIn(cellOf(temperature)),
-      salinity: salinityIn(cellOf(salinity)),
-      as: optionally(cellOf(as), (cell) => choiceIn(cell, ammoniaBases), 'NH3' as const),
-    }),
-  );
+  const asked = argumentsIn({
+    total: totalAmmoniaIn(cellOf(total)),
+    pH: phIn(cellOf(pH)),
+    temperature: temperatureIn(cellOf(temperature)),
+    salinity: salinityIn(cellOf(salinity)),
+    as: optionally(cellOf(as), (cell) => choiceIn(cell, ammoniaBases), 'NH3' as const),
+  });
+  if (!asked.ok) return refusal(asked);
+  return numberAnswer(freeAmmonia(asked.value));
 }
 
 /**
@@ -61,14 +61,17 @@ export function freeAmmoniaCell(total: any, pH: any, temperature: any, salinity:
  * @returns Table with headings: Change L, Copper mL for the new water.
  */
 export function ammoniaChangeCell(volume: any, ammonia: any, wanted: any, level: any, strength: any): any[][] {
-  const change = callWith(ammoniaChange, {
+  const asked = argumentsIn({
     volume: volumeIn(cellOf(volume)),
     ammonia: ammoniaIn(cellOf(ammonia)),
     wanted: ammoniaSettingIn(cellOf(wanted)),
     level: levelIn(cellOf(level)),
     strength: strengthIn(cellOf(strength)),
   });
-  return tableAnswer(change.ok ? ok(ammoniaChangeTable(change.value)) : change);
+  if (!asked.ok) return refusal(asked);
+  const change = ammoniaChange(asked.value);
+  if (!change.ok) return refusal(change);
+  return tableAnswer(ok(ammoniaChangeTable(change.value)));
 }
 
 /**
@@ -80,13 +83,13 @@ export function ammoniaChangeCell(volume: any, ammonia: any, wanted: any, level:
  * @returns Salinity. [g/kg]
  */
 export function salinityCell(specificGravity: any, temperature: any, reference?: any): number {
-  return numberAnswer(
-    callWith(salinityFromSpecificGravity, {
-      specificGravity: specificGravityIn(cellOf(specificGravity)),
-      temperature: temperatureIn(cellOf(temperature)),
-      reference: optionally(cellOf(reference), temperatureIn, celsius(25)),
-    }),
-  );
+  const asked = argumentsIn({
+    specificGravity: specificGravityIn(cellOf(specificGravity)),
+    temperature: temperatureIn(cellOf(temperature)),
+    reference: optionally(cellOf(reference), temperatureIn, celsius(25)),
+  });
+  if (!asked.ok) return refusal(asked);
+  return numberAnswer(salinityFromSpecificGravity(asked.value));
 }
 
 /**
@@ -98,13 +101,13 @@ export function salinityCell(specificGravity: any, temperature: any, reference?:
  * @returns Specific gravity. [1]
  */
 export function specificGravityCell(salinity: any, temperature: any, reference?: any): number {
-  return numberAnswer(
-    callWith(specificGravityOfSeawater, {
-      salinity: salinityIn(cellOf(salinity)),
-      temperature: temperatureIn(cellOf(temperature)),
-      reference: optionally(cellOf(reference), temperatureIn, celsius(25)),
-    }),
-  );
+  const asked = argumentsIn({
+    salinity: salinityIn(cellOf(salinity)),
+    temperature: temperatureIn(cellOf(temperature)),
+    reference: optionally(cellOf(reference), temperatureIn, celsius(25)),
+  });
+  if (!asked.ok) return refusal(asked);
+  return numberAnswer(specificGravityOfSeawater(asked.value));
 }
 
 /**
@@ -117,6 +120,8 @@ export function specificGravityCell(salinity: any, temperature: any, reference?:
  */
 export function lossRateCell(when: any[][], copper: any[][], rise?: any[][]): any[][] {
   const readings = readLossReadings({ when: rangeOf(when), copper: rangeOf(copper), rise: rangeOf(rise), cellOf });
-  const rate = readings.ok ? lossRate(readings.value) : readings;
-  return tableAnswer(rate.ok ? ok(lossRateTable(rate.value)) : rate);
+  if (!readings.ok) return refusal(readings);
+  const rate = lossRate(readings.value);
+  if (!rate.ok) return refusal(rate);
+  return tableAnswer(ok(lossRateTable(rate.value)));
 }

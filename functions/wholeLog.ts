@@ -17,7 +17,7 @@ import {
   readyTable,
   treatmentLevels,
 } from '../src/engine/index.js';
-import { tableAnswer } from './answer.js';
+import { refusal, tableAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
 import { logRangeOf, logQuestion } from './logQuestion.js';
 import { rangeOf } from './rangeOf.js';
@@ -30,7 +30,8 @@ import { rangeOf } from './rangeOf.js';
  */
 export function headingsCell(log: any[][]): any[][] {
   const headings = logHeadings(logRangeOf(log));
-  return tableAnswer(headings.ok ? ok(headingsTable(headings.value)) : headings);
+  if (!headings.ok) return refusal(headings);
+  return tableAnswer(ok(headingsTable(headings.value)));
 }
 
 /**
@@ -41,7 +42,8 @@ export function headingsCell(log: any[][]): any[][] {
  */
 export function cardCell(card: any[][]): any[][] {
   const read = cardOf({ range: rangeOf(card), cellOf });
-  return tableAnswer(read.ok ? ok(cardTable(read.value.entries, read.value.card)) : read);
+  if (!read.ok) return refusal(read);
+  return tableAnswer(ok(cardTable(read.value.entries, read.value.card)));
 }
 
 /**
@@ -52,12 +54,11 @@ export function cardCell(card: any[][]): any[][] {
  * @returns Table with headings: When, Expected, Low, High, Reading, Off by.
  */
 export function levelsCell(log: any[][], card: any[][]): any[][] {
-  return tableAnswer(
-    logQuestion({ log, card, strict: true }, (treatment) => {
-      const levels = treatmentLevels(treatment);
-      return levels.ok ? ok(levelsTable(treatment.events, levels.value)) : levels;
-    }),
-  );
+  const asked = logQuestion({ log, card, strict: true });
+  if (!asked.ok) return refusal(asked);
+  const levels = treatmentLevels(asked.value);
+  if (!levels.ok) return refusal(levels);
+  return tableAnswer(ok(levelsTable(asked.value.events, levels.value)));
 }
 
 /**
@@ -69,7 +70,9 @@ export function levelsCell(log: any[][], card: any[][]): any[][] {
  * @returns Table with headings: Severity, When, Row, Finding, Why, Source.
  */
 export function auditCell(log: any[][], card: any[][], asOf?: any): any[][] {
-  return tableAnswer(logQuestion({ log, card, asOf }, (treatment) => ok(auditTable(auditFindings(treatment)))));
+  const asked = logQuestion({ log, card, asOf });
+  if (!asked.ok) return refusal(asked);
+  return tableAnswer(ok(auditTable(auditFindings(asked.value))));
 }
 
 /**
@@ -81,9 +84,9 @@ export function auditCell(log: any[][], card: any[][], asOf?: any): any[][] {
  * @returns Table with headings: Do, Amount, Unit, By, Why.
  */
 export function doNowCell(log: any[][], card: any[][], asOf: any): any[][] {
-  return tableAnswer(
-    logQuestion({ log, card, asOf, needsMoment: true }, (treatment) => ok(doNowTable(doNow(treatment), treatment.now))),
-  );
+  const asked = logQuestion({ log, card, asOf, needsMoment: true });
+  if (!asked.ok) return refusal(asked);
+  return tableAnswer(ok(doNowTable(doNow(asked.value), asked.value.now)));
 }
 
 /**
@@ -95,9 +98,9 @@ export function doNowCell(log: any[][], card: any[][], asOf: any): any[][] {
  * @returns Table with headings: Gate, Met, Since, Why.
  */
 export function readyCell(log: any[][], card: any[][], asOf: any): any[][] {
-  return tableAnswer(
-    logQuestion({ log, card, asOf, needsMoment: true }, (treatment) => ok(readyTable(readyGates(treatment)))),
-  );
+  const asked = logQuestion({ log, card, asOf, needsMoment: true });
+  if (!asked.ok) return refusal(asked);
+  return tableAnswer(ok(readyTable(readyGates(asked.value))));
 }
 
 /**
@@ -109,12 +112,11 @@ export function readyCell(log: any[][], card: any[][], asOf: any): any[][] {
  * @returns Table with headings: Fish, Arrived, Hold days, Ready on, Note.
  */
 export function fishDaysCell(log: any[][], card: any[][], asOf?: any): any[][] {
-  return tableAnswer(
-    logQuestion({ log, card, asOf }, (treatment) => {
-      const rows = fishDays(treatment);
-      return rows.ok ? ok(fishDaysTable({ rows: rows.value, wanted: treatment.card.days })) : rows;
-    }),
-  );
+  const asked = logQuestion({ log, card, asOf });
+  if (!asked.ok) return refusal(asked);
+  const rows = fishDays(asked.value);
+  if (!rows.ok) return refusal(rows);
+  return tableAnswer(ok(fishDaysTable({ rows: rows.value, wanted: asked.value.card.days })));
 }
 
 /**
@@ -125,10 +127,9 @@ export function fishDaysCell(log: any[][], card: any[][], asOf?: any): any[][] {
  * @returns Table with headings: Lot, Came in, Dead on arrival, Raising, Hold, Observation, Left, % after arrival.
  */
 export function deathsCell(log: any[][], card: any[][]): any[][] {
-  return tableAnswer(
-    logQuestion({ log, card, needs: ['time'] }, (treatment) => {
-      const lots = deathsByLot(treatment);
-      return lots.ok ? ok(deathsTable(lots.value)) : lots;
-    }),
-  );
+  const asked = logQuestion({ log, card, needs: ['time'] });
+  if (!asked.ok) return refusal(asked);
+  const lots = deathsByLot(asked.value);
+  if (!lots.ok) return refusal(lots);
+  return tableAnswer(ok(deathsTable(lots.value)));
 }

@@ -24,7 +24,7 @@ import {
   temperatureIn,
   volumeIn,
 } from '../../units/readers/quantityReaders.js';
-import { callWith, surely, type Readers } from '../../units/readers/callWith.js';
+import { argumentsIn } from '../../units/readers/argumentsIn.js';
 import { named, unlessBlankOrZero, type Reader } from '../../units/readers/reader.js';
 import { gapIn, timeIn } from '../../units/readers/timeReaders.js';
 import { shown } from '../../units/shown.js';
@@ -50,10 +50,8 @@ export function readCard(cells: CardCells, label = 'card'): Result<Card, Problem
   if (!band.ok) return band;
   const disease = wordsIn(cell('disease'));
   const said = { ...band.value, gallon: gallon.value, fish: fishOn(cell('fish')), disease };
-  return callWith(
-    surely((values: CardValues): Card => ({ ...values, ...said })),
-    valueReaders({ cell, label, ...said }),
-  );
+  const values = argumentsIn(valueReaders({ cell, label, ...said }));
+  return values.ok ? ok({ ...values.value, ...said }) : values;
 }
 
 interface SaidOnCard {
@@ -65,7 +63,7 @@ interface SaidOnCard {
   readonly disease: string;
 }
 
-function valueReaders({ cell, label, gallon, form, band, disease }: SaidOnCard): Readers<CardValues> {
+function valueReaders({ cell, label, gallon, form, band, disease }: SaidOnCard) {
   const on = <T, F>(name: CardName, read: (given: Cell) => Reader<T>, fallback: F): Reader<T | F> =>
     named(`${label} ${name}`, unlessBlankOrZero(cell(name), read, fallback));
   return {
@@ -101,8 +99,6 @@ function salinityOnCard(cell: Cell): Reader<PracticalSalinity> {
 }
 
 const aimIn = quantityReader('level', { above: 0, max: 20 }, copperMgPerLitre);
-
-type CardValues = Omit<Card, 'form' | 'band' | 'gallon' | 'fish' | 'disease'>;
 
 const newcomersIn = (cell: Cell) => choiceIn(cell, ['count on', 'restart'] as const);
 
