@@ -1,7 +1,6 @@
 // The door of the sheet floor: files of cells and formulas. Other floors import from here and from nowhere else.
-export { addressOf } from './address/addressOf.js';
-export { addressRange } from './address/addressRange.js';
-export { type CellRange, cellRange } from './address/cellRange.js';
+export { addressOf, addressRange } from './address/addressOf.js';
+export { type CellPlace, type CellRange, cellRange } from './address/cellRange.js';
 export type { Book, BookCell, BookSheet, BookTable } from './book/book.js';
 export type { BorderLine, CellLook, LineKind } from './book/cellLook.js';
 export { isDateFormat } from './book/isDateFormat.js';
@@ -9,6 +8,7 @@ export { readBook } from './read/readBook.js';
 export type { LineStyle } from './book/sheetLayout.js';
 export { storableValue } from './cell/storableValue.js';
 export { type CellError, type CellValue, type Given, isCellError, isRange } from './cell/cellValue.js';
+export { errorCode, type ErrorCode } from './cell/errorCode.js';
 export type { CsvOptions } from './csv/csvOptions.js';
 export { csvText } from './csv/csvText.js';
 export { readCsv } from './csv/readCsv.js';

@@ -3,7 +3,7 @@ import { nodeBundle } from '../../src/app/cli/files/nodeBundle.js';
 import { isCellError, type CellValue } from '../../src/sheet/cell/cellValue.js';
 import { patchXlsx } from '../../src/sheet/patch/patchXlsx.js';
 import { recalculated } from '../../src/sheet/recalc/recalculated.js';
-import { sameCell } from '../../src/sheet/recalc/sameCell.js';
+import { sameCell } from '../../src/sheet/cell/sameCell.js';
 import { callsOurs } from '../../src/sheet/formula/callsOurs.js';
 import { templateBytes, templatePlans, type TemplateKind } from '../../src/app/templates/templateBytes.js';
 import type { Book, BookCell } from '../../src/sheet/book/book.js';

@@ -1,5 +1,5 @@
-import { type CellError, type CellValue, isCellError } from '../../sheet/index.js';
-import { errorCode, HostError } from './hostError.js';
+import { type CellError, type CellValue, errorCode, isCellError } from '../../sheet/index.js';
+import { HostError } from './hostError.js';
 
 /** What a call puts into the sheet: one cell, a spilling table, or an error with the sentence the host keeps. */
 export type Answer =

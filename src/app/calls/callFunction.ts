@@ -1,9 +1,8 @@
 import { answerOfResult, answerOfThrown, type Answer } from './answer.js';
 import { argumentValues } from './argumentValues.js';
-import type { Given } from '../../sheet/index.js';
+import { errorCode, type Given } from '../../sheet/index.js';
 import type { Implementation } from './customFunctions.js';
 import { cellName, type FunctionEntry } from './functionCatalogue.js';
-import { errorCode } from './hostError.js';
 
 interface Call {
   readonly entry: FunctionEntry;

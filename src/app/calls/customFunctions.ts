@@ -1,4 +1,5 @@
-import { errorCode, HostError } from './hostError.js';
+import { errorCode } from '../../sheet/index.js';
+import { HostError } from './hostError.js';
 
 /** A function as the bundle registers it: host arguments in, a value or rows out. */
 export type Implementation = (...values: unknown[]) => unknown;

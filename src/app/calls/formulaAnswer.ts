@@ -3,9 +3,10 @@ import type { Answer } from './answer.js';
 import type { BundledFunction } from './bundledFunction.js';
 import { callFunction } from './callFunction.js';
 import { cellName } from './functionCatalogue.js';
-import { errorCode } from './hostError.js';
+
 import {
   callsUsual,
+  errorCode,
   formulaTokens,
   isOurs,
   loadedLibrary,

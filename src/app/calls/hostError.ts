@@ -1,15 +1,4 @@
-/** The codes a function may throw, as the hosts spell them. */
-export const errorCode = {
-  divisionByZero: '#DIV/0!',
-  invalidName: '#NAME?',
-  invalidNumber: '#NUM!',
-  invalidReference: '#REF!',
-  invalidValue: '#VALUE!',
-  notAvailable: '#N/A',
-  nullReference: '#NULL!',
-} as const;
-
-type ErrorCode = (typeof errorCode)[keyof typeof errorCode];
+import type { ErrorCode } from '../../sheet/index.js';
 
 /** `CustomFunctions.Error`: the only thing thrown whose sentence a host keeps. */
 export class HostError extends Error {

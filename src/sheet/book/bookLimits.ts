@@ -1,7 +1,8 @@
+import { sheetLimits } from '../address/sheetLimits.js';
+
 /** The size of a sheet as the file formats know it, and what a book may hold here. */
 export const bookLimits = {
-  rows: 1_048_576,
-  columns: 16_384,
+  ...sheetLimits,
   /** Cells with a value or a formula, in all sheets together. */
   cells: 8_000_000,
   /** Characters of formulas that stand once in the file and are spelt out for every cell that shares them. */

@@ -1,8 +1,14 @@
 import { isCellError, type CellValue } from './cellValue.js';
+import { errorCode } from './errorCode.js';
 
-const storableErrors = new Set(['#NULL!', '#DIV/0!', '#VALUE!', '#REF!', '#NAME?', '#NUM!', '#N/A', '#GETTING_DATA']);
+const storable: ReadonlySet<string> = new Set([...Object.values(errorCode), '#GETTING_DATA']);
 
-/** The value as a file can hold it: errors newer than the formats, such as `#SPILL!`, are stored as `#VALUE!`. */
+/** A value as a file can hold it. */
 export function storableValue(value: CellValue): CellValue {
-  return isCellError(value) && !storableErrors.has(value.basicValue) ? { type: 'Error', basicValue: '#VALUE!' } : value;
+  return isCellError(value) ? { ...value, basicValue: storedError(value.basicValue) } : value;
+}
+
+/** An error as a file can hold it: a later one, such as `#SPILL!`, a program shows by what it knows besides. */
+export function storedError(code: string): string {
+  return storable.has(code) ? code : errorCode.invalidValue;
 }

@@ -1,6 +1,6 @@
 import { isCellError } from '../cell/cellValue.js';
 import type { FormulaNode } from '../formula/formulaNode.js';
-import { sheetLimits } from '../formula/sheetLimits.js';
+import { sheetLimits } from '../address/sheetLimits.js';
 import { cellNumber } from './cellNumber.js';
 import { firstCell } from './content.js';
 import { Area, errorCell, type Value, type Scope } from './value.js';

@@ -1,5 +1,5 @@
-import { columnNumber } from './columnNumber.js';
-import { sheetLimits } from './sheetLimits.js';
+import { columnNumber } from '../address/cellKey.js';
+import { sheetLimits } from '../address/sheetLimits.js';
 
 /** Whether the cells of a reference can exist: `XFE1` and `A1048577` are names. */
 export function isWithinSheet(reference: string): boolean {

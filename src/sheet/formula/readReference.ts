@@ -1,6 +1,6 @@
-import { columnNumber } from './columnNumber.js';
+import { columnNumber } from '../address/cellKey.js';
 import type { PlainReference } from './plainReference.js';
-import { sheetLimits } from './sheetLimits.js';
+import { sheetLimits } from '../address/sheetLimits.js';
 
 /** The text of a `reference` token in numbers; undefined for `#REF!`, a reference whose cells were deleted. */
 export function readReference(text: string): PlainReference | undefined {

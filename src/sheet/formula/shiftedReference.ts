@@ -1,5 +1,5 @@
 import { readReference } from './readReference.js';
-import { sheetLimits } from './sheetLimits.js';
+import { sheetLimits } from '../address/sheetLimits.js';
 import { writeReference } from './writeReference.js';
 
 /**

@@ -10,7 +10,7 @@ import {
 } from '@univerjs/engine-formula';
 import type { CellValue } from '../cell/cellValue.js';
 import { UnreadableFormula } from '../formula/unreadableFormula.js';
-import { sheetLimits } from '../formula/sheetLimits.js';
+import { sheetLimits } from '../address/sheetLimits.js';
 import { Area, errorCell, isGrid, Lambda, type Grid, type Place, type Value, type World } from '../evaluate/value.js';
 import { CircularReference } from '../run/circularReference.js';
 import { AreaObject } from './areaObject.js';

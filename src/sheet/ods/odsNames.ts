@@ -1,6 +1,6 @@
 import type { BookSheet, BookTable, DefinedName } from '../book/book.js';
 import { bookLimits } from '../book/bookLimits.js';
-import { rangeIn } from '../book/rangeIn.js';
+import { rangeIn } from '../address/cellRange.js';
 import type { XmlAttributes } from '../xml/readXml.js';
 import { formulaOfOds } from './formulaOfOds.js';
 import { referenceOf } from './referenceOf.js';

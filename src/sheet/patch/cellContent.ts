@@ -1,20 +1,15 @@
 import { isCellError, type CellValue } from '../cell/cellValue.js';
+import { storedError } from '../cell/storableValue.js';
 import { FileProblem } from '../zip/fileProblem.js';
 import { storedText } from './storedText.js';
 
 const longestText = 32_767;
-const storableErrors = new Set(['#NULL!', '#DIV/0!', '#VALUE!', '#REF!', '#NAME?', '#NUM!', '#N/A', '#GETTING_DATA']);
 
 export interface CellContent {
   /** The attribute `t`, null where numbers and blanks go without. */
   readonly type: string | null;
   /** `<v>` or `<is>`; '' for nothing. */
   readonly xml: string;
-}
-
-/** The error as a file can hold it: those that came after the format are stored as `#VALUE!`. */
-export function storedError(error: string): string {
-  return storableErrors.has(error) ? error : '#VALUE!';
 }
 
 /**

@@ -1,11 +1,8 @@
-import type { CellRange } from '../address/cellRange.js';
+import type { CellPlace, CellRange } from '../address/cellRange.js';
 import type { CellValue } from '../cell/cellValue.js';
 
-/** What one cell is to hold. Rows and columns count from 0. */
-export interface CellWrite {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
+/** What one cell is to hold. */
+export interface CellWrite extends CellPlace {
   /** Days of a cell with a date format count from 1900, whatever the file counts from. */
   readonly value: CellValue;
   /** In its stored form, without the `=`. `undefined` keeps what is there, `null` takes it away. */

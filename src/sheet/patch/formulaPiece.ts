@@ -1,6 +1,5 @@
 import { addressOf } from '../address/addressOf.js';
-import type { CellRange } from '../address/cellRange.js';
-import { rangeIn } from '../book/rangeIn.js';
+import { rangeIn, type CellRange } from '../address/cellRange.js';
 import type { CellWrite } from './cellWrite.js';
 import { contentEscaped } from './contentEscaped.js';
 import { sameFormula } from './sameFormula.js';

@@ -1,5 +1,5 @@
 import { addressOf } from '../address/addressOf.js';
-import { rangeIn } from '../book/rangeIn.js';
+import { rangeIn } from '../address/cellRange.js';
 import type { CellWrite } from './cellWrite.js';
 import type { SheetMap } from './sheetMap.js';
 import type { Splice } from './splice.js';

@@ -1,7 +1,7 @@
 import { isCellError, type CellValue } from '../cell/cellValue.js';
 import { serialOfIso } from '../book/serialOfIso.js';
 import { unescapedText } from '../xlsx/unescapedText.js';
-import { storedError } from './cellContent.js';
+import { storedError } from '../cell/storableValue.js';
 import type { CellAt } from './sheetMap.js';
 
 /** Whether the cell, as it is stored, holds the value already. */

@@ -1,11 +1,8 @@
-import type { CellRange } from '../address/cellRange.js';
+import type { CellPlace, CellRange } from '../address/cellRange.js';
 import type { CellValue } from '../cell/cellValue.js';
 
 /** What a cell of a book holds after its formula was worked out. */
-export interface CellAnswer {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
+export interface CellAnswer extends CellPlace {
   /** As typed, without the `=`; '' for a cell filled, or filled no longer, by the array formula of another. */
   readonly formula: string;
   /** null: nothing any more. Days count from 1900. */

@@ -2,9 +2,8 @@ import { answerFormat } from '../../app/calls/answerFormat.js';
 import { namespace } from '../../app/calls/functionCatalogue.js';
 import { formulaAsTyped } from '../formula/formulaAsTyped.js';
 import type { CellAnswer } from './cellAnswer.js';
-import { cellKey } from '../run/cellKey.js';
-import { eachCell } from '../run/eachCell.js';
-import { isInside } from '../run/isInside.js';
+import { cellKey } from '../address/cellKey.js';
+import { eachCell, isInside } from '../address/cellRange.js';
 import type { RunFormula } from '../run/runFormula.js';
 
 /** The answers of formulas, cell by cell: their own, those they fill, and those they filled before and nobody fills now. */

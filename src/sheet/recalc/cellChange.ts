@@ -1,10 +1,8 @@
+import type { CellPlace } from '../address/cellRange.js';
 import type { CellValue } from '../cell/cellValue.js';
 
 /** A cell whose stored value is no longer what its formula gives. */
-export interface CellChange {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
+export interface CellChange extends CellPlace {
   /** As typed, without the `=`; '' for a cell filled, or filled no longer, by the array formula of another. */
   readonly formula: string;
   readonly was: CellValue;

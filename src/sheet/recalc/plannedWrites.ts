@@ -6,7 +6,7 @@ import type { Book, BookCell } from '../book/book.js';
 import { isDateFormat } from '../book/isDateFormat.js';
 import type { CellAnswer } from './cellAnswer.js';
 import type { CellChange } from './cellChange.js';
-import { sameCell } from './sameCell.js';
+import { sameCell } from '../cell/sameCell.js';
 
 interface PlannedWrites {
   readonly writes: readonly CellWrite[];

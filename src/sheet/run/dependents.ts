@@ -1,8 +1,6 @@
-import type { CellRange } from '../address/cellRange.js';
+import { eachCell, overlaps, type CellRange } from '../address/cellRange.js';
 import type { FoundReferences } from '../formula/referencesIn.js';
-import { cellKey } from './cellKey.js';
-import { eachCell } from './eachCell.js';
-import { overlaps } from './overlaps.js';
+import { cellKey } from '../address/cellKey.js';
 import type { RunFormula } from './runFormula.js';
 
 interface SheetArea {

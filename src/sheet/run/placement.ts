@@ -1,12 +1,10 @@
-import type { CellRange } from '../address/cellRange.js';
+import { eachCell, isInside, type CellRange } from '../address/cellRange.js';
 import { isCellError, type CellValue } from '../cell/cellValue.js';
 import { Area, errorCell } from '../evaluate/value.js';
-import { sameCell } from '../recalc/sameCell.js';
+import { sameCell } from '../cell/sameCell.js';
 import type { BookCells } from './bookCells.js';
 import { CircularReference } from './circularReference.js';
-import { eachCell } from './eachCell.js';
 import { errorReason } from './errorReason.js';
-import { isInside } from './isInside.js';
 import type { Outcome, RunFormula } from './runFormula.js';
 import type { SpillGround } from './spillGround.js';
 

@@ -1,4 +1,4 @@
-import type { CellRange } from '../address/cellRange.js';
+import type { CellPlace, CellRange } from '../address/cellRange.js';
 import type { CellValue } from '../cell/cellValue.js';
 import type { Area } from '../evaluate/value.js';
 import type { MomentColumns } from './momentColumns.js';
@@ -23,10 +23,7 @@ export interface Outcome {
 }
 
 /** A formula of a book on its way to fresh values. */
-export interface RunFormula {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
+export interface RunFormula extends CellPlace {
   readonly stored: string;
   /** One cell; an array formula of old, whose cells are fixed; one that grows and shrinks. */
   readonly kind: 'cell' | 'array' | 'dynamic';

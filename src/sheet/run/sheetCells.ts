@@ -1,10 +1,9 @@
-import type { CellRange } from '../address/cellRange.js';
+import { isInside, type CellRange } from '../address/cellRange.js';
 import type { CellValue } from '../cell/cellValue.js';
-import { sheetLimits } from '../formula/sheetLimits.js';
+import { sheetLimits } from '../address/sheetLimits.js';
 import type { BookSheet } from '../book/book.js';
 import { isDateFormat } from '../book/isDateFormat.js';
 import type { Grid } from '../evaluate/value.js';
-import { isInside } from './isInside.js';
 
 /** Grids smaller than this are read anew each time. */
 const smallestKept = 64;

@@ -1,11 +1,8 @@
-import { addressOf } from '../address/addressOf.js';
-import { addressRange } from '../address/addressRange.js';
-import type { CellRange } from '../address/cellRange.js';
-import { sheetLimits } from '../formula/sheetLimits.js';
+import { addressOf, addressRange } from '../address/addressOf.js';
+import { eachCell, overlaps, type CellRange } from '../address/cellRange.js';
+import { sheetLimits } from '../address/sheetLimits.js';
 import type { Book, BookSheet, BookTable } from '../book/book.js';
-import { cellKey } from './cellKey.js';
-import { eachCell } from './eachCell.js';
-import { overlaps } from './overlaps.js';
+import { cellKey } from '../address/cellKey.js';
 import type { RunFormula } from './runFormula.js';
 
 /** Where array formulas of a book may spread: over cells that hold nothing, and over those that they fill already. */

@@ -1,5 +1,4 @@
-import type { CellRange } from '../address/cellRange.js';
-import { overlaps } from './overlaps.js';
+import { overlaps, type CellRange } from '../address/cellRange.js';
 import type { RunFormula } from './runFormula.js';
 
 interface SheetFormulas {

@@ -1,6 +1,6 @@
 import { FileProblem } from '../zip/fileProblem.js';
-import { bookLimits } from '../book/bookLimits.js';
-import { cellPlace } from './cellPlace.js';
+import { cellKeyIn } from '../address/cellKey.js';
+import { sheetLimits } from '../address/sheetLimits.js';
 
 /** Where in a sheet its reader is: rows and cells say where they stand, or follow the one before. */
 export class SheetPlace {
@@ -20,10 +20,10 @@ export class SheetPlace {
       this.column++;
       return;
     }
-    const place = cellPlace(stated);
-    if (place < 0) throw this.#misplaced(stated);
-    this.row = Math.floor(place / bookLimits.columns);
-    this.column = place % bookLimits.columns;
+    const place = cellKeyIn(stated);
+    if (place === undefined) throw this.#misplaced(stated);
+    this.row = Math.floor(place / sheetLimits.columns);
+    this.column = place % sheetLimits.columns;
   }
 
   #misplaced(place: string): FileProblem {

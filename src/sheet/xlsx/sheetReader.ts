@@ -1,11 +1,10 @@
-import type { CellRange } from '../address/cellRange.js';
+import { rangeIn, type CellRange } from '../address/cellRange.js';
 import type { CellValue } from '../cell/cellValue.js';
 import type { BookCell } from '../book/book.js';
 import { bookLimits } from '../book/bookLimits.js';
 import type { CellLook } from '../book/cellLook.js';
 import { from1900 } from '../book/from1900.js';
 import { isDateFormat } from '../book/isDateFormat.js';
-import { rangeIn } from '../book/rangeIn.js';
 import type { SheetGrid } from '../book/sheetGrid.js';
 import type { XmlAttributes } from '../xml/readXml.js';
 import { digitWidth } from './digitWidth.js';

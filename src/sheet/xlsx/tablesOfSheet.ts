@@ -1,7 +1,7 @@
 import type { BookTable } from '../book/book.js';
 import { bookLimits } from '../book/bookLimits.js';
 import type { PackageParts } from '../book/packageParts.js';
-import { rangeIn } from '../book/rangeIn.js';
+import { rangeIn } from '../address/cellRange.js';
 import { readXml, type XmlAttributes } from '../xml/readXml.js';
 import { relationsOf } from './relationsOf.js';
 import { spreadsheetPrefixes } from './spreadsheetPrefixes.js';

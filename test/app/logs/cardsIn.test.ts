@@ -1,4 +1,4 @@
-import { addressRange } from '../../../src/sheet/address/addressRange.js';
+import { addressRange } from '../../../src/sheet/address/addressOf.js';
 import { cardsIn } from '../../../src/app/logs/cardsIn.js';
 import type { Book } from '../../../src/sheet/book/book.js';
 import { beside, bookOf, filling, type Written } from './bookOf.js';

@@ -1,4 +1,4 @@
-import { addressRange } from '../../../src/sheet/address/addressRange.js';
+import { addressRange } from '../../../src/sheet/address/addressOf.js';
 import { logsIn } from '../../../src/app/logs/logsIn.js';
 import type { Book } from '../../../src/sheet/book/book.js';
 import { csvBook } from '../../sheet/csv/csvBook.js';

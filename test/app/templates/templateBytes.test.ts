@@ -8,7 +8,7 @@ import { auditBook } from '../../../src/app/logs/auditBook.js';
 import { logsIn } from '../../../src/app/logs/logsIn.js';
 import { evaluatedBook } from '../../../src/sheet/recalc/evaluatedBook.js';
 import { recalculated } from '../../../src/sheet/recalc/recalculated.js';
-import { sameCell } from '../../../src/sheet/recalc/sameCell.js';
+import { sameCell } from '../../../src/sheet/cell/sameCell.js';
 import { callsOurs } from '../../../src/sheet/formula/callsOurs.js';
 import { formulaAsStored } from '../../../src/sheet/formula/formulaAsStored.js';
 import { loadExcelize } from '../../../src/app/templates/loadExcelize.js';

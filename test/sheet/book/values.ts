@@ -1,5 +1,5 @@
 import type { Book, BookCell } from '../../../src/sheet/book/book';
-import { rangeIn } from '../../../src/sheet/book/rangeIn';
+import { rangeIn } from '../../../src/sheet/address/cellRange';
 
 export function cellAt(book: Book, address: string, sheet = 0): BookCell | undefined {
   const place = rangeIn(address)!;

@@ -1,6 +1,6 @@
 import type { FormulaNode } from '../../../src/sheet/formula/formulaNode';
 import { parsedFormula } from '../../../src/sheet/formula/parsedFormula';
-import { addressRange } from '../../../src/sheet/address/addressRange';
+import { addressRange } from '../../../src/sheet/address/addressOf';
 
 /** A formula with a bracket around each step, in the order they are worked out. */
 function steps(formula: string): string {

@@ -1,4 +1,4 @@
-import { addressRange } from '../../../src/sheet/address/addressRange';
+import { addressRange } from '../../../src/sheet/address/addressOf';
 import { referencesIn } from '../../../src/sheet/formula/referencesIn';
 
 function ranges(formula: string): string[] {

@@ -2,7 +2,7 @@ import type { CellRange } from '../../address/cellRange.js';
 import { isCellError, type CellValue } from '../../cell/cellValue.js';
 import { isDateFormat } from '../../book/isDateFormat.js';
 import { odsValue } from '../../ods/odsValue.js';
-import { storedError } from '../cellContent.js';
+import { storedError } from '../../cell/storableValue.js';
 import type { CellWrite } from '../cellWrite.js';
 import { spliced } from '../splice.js';
 import { tagWith } from '../tagWith.js';

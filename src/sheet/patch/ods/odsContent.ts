@@ -1,6 +1,6 @@
 import { isCellError, type CellValue } from '../../cell/cellValue.js';
 import { FileProblem } from '../../zip/fileProblem.js';
-import { storedError } from '../cellContent.js';
+import { storedError } from '../../cell/storableValue.js';
 import { isoOfSerial } from '../isoOfSerial.js';
 import { durationOf } from './durationOf.js';
 

@@ -1,13 +1,13 @@
-import { cellPlace } from '../../../src/sheet/xlsx/cellPlace';
+import { cellKeyIn } from '../../../src/sheet/address/cellKey';
 
-describe('cellPlace', () => {
+describe('cellKeyIn', () => {
   it.each([
     ['A1', 0, 0],
     ['C7', 6, 2],
     ['xfd1048576', 1_048_575, 16_383],
     ['AA10', 9, 26],
   ])('%s', (address, row, column) => {
-    expect(cellPlace(address)).toBe(row * 16_384 + column);
+    expect(cellKeyIn(address)).toBe(row * 16_384 + column);
   });
 
   it.each([
@@ -28,6 +28,6 @@ describe('cellPlace', () => {
     '`1',
     'A99999999999999999999',
   ])('%j is no place', (address) => {
-    expect(cellPlace(address)).toBe(-1);
+    expect(cellKeyIn(address)).toBeUndefined();
   });
 });
