@@ -129,6 +129,7 @@ export { doNowTable } from './text/doNowTable.js';
 export { fishDaysTable } from './text/fishDaysTable.js';
 export { headingsTable } from './text/headingsTable.js';
 export { levelsTable } from './text/levelsTable.js';
+export { limitsTable } from './text/limitsTable.js';
 export { readyTable } from './text/readyTable.js';
 export { systemsTable } from './text/systemsTable.js';
 export { levelAt } from './level/levelAt.js';

@@ -50,6 +50,7 @@ export const floors: readonly Floor[] = [
       ['references'],
       ['result'],
       ['units'],
+      ['limits'],
       ['chemistry', 'volume', 'seawater', 'fish'],
       ['dose', 'ammonia'],
       ['water'],

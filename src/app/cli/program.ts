@@ -3,6 +3,7 @@ import { nodeBundle } from './files/nodeBundle.js';
 import { FileProblem } from '../../sheet/index.js';
 import { audit } from './audit.js';
 import { calc } from './calc.js';
+import { addLimits } from './limits.js';
 import { functionReference } from './docs/functionReference.js';
 import { momentOption } from './momentOption.js';
 import { progress } from './progress.js';
@@ -31,6 +32,7 @@ export async function program(terminal: Terminal, argv: readonly string[] = proc
   addAudit(commands, terminal, end);
   addTemplate(commands, terminal, end);
   addFunctions(commands, terminal, end);
+  addLimits(commands, terminal);
   try {
     await commands.parseAsync(argv);
   } catch (fault) {

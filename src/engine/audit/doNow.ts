@@ -1,5 +1,6 @@
 import { heldDays, heldFrom } from '../hold/heldFrom.js';
 import { isLongEnough } from '../hold/holdEnds.js';
+import { limits } from '../limits/limits.js';
 import { hoursPerDay, levelTolerance } from '../units/quantity.js';
 import { signsAfterArrival } from '../rules/signsAfterArrival.js';
 import type { Card } from '../log/card.js';
@@ -12,7 +13,7 @@ import type { Task } from './task.js';
 import { lastTestOf, testLimitHours, type LastTest } from './lastTestOf.js';
 
 /** A dose is mixed in after this long. Common practice. [days] */
-const mixingDays = 2 / hoursPerDay;
+const mixingDays = limits.mixing.value / hoursPerDay;
 
 /**
  * What to do at the treatment's moment. On a level that is too old, or was dosed or changed since, there is one answer:
@@ -134,4 +135,4 @@ function holdTasks({ card, trace, now, terms }: Treatment, last: LastTest): read
 }
 
 /** Test daily in the hold. Common practice. [days] */
-const usualTestDays = 1;
+const usualTestDays = limits.usualTest.value / hoursPerDay;

@@ -1,3 +1,4 @@
+import { limits } from '../limits/limits.js';
 import { eventKinds } from '../log/waterEvents.js';
 import type { Treatment } from '../rules/treatment.js';
 import { instantDays } from '../units/quantity.js';
@@ -40,6 +41,6 @@ export function lastTestOf({ events }: Treatment): LastTest | null {
 
 /** How old the last test may be: 36 h in the hold, 12 h while raising, 6 h when that is urgent. Common practice. [h] */
 export function testLimitHours({ trace, card }: Treatment): number {
-  if (trace.running !== null) return 36;
-  return card.pace === 'urgent' ? 6 : 12;
+  if (trace.running !== null) return limits.testAgeHolding.value;
+  return card.pace === 'urgent' ? limits.testAgeUrgent.value : limits.testAgeRaising.value;
 }

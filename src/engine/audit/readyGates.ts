@@ -1,4 +1,5 @@
 import { traceHolds } from '../hold/traceHolds.js';
+import { limits } from '../limits/limits.js';
 import type { Treatment } from '../rules/treatment.js';
 import { hoursPerDay, secondDays } from '../units/quantity.js';
 import { copperOutGate } from './gates/copperOutGate.js';
@@ -21,9 +22,8 @@ export interface Ready {
   readonly mayTransfer: boolean;
 }
 
-/** [Practice] [days] */
-const transferDays = 14;
-const transferStretch = 48 / hoursPerDay;
+const transferDays = limits.transferDays.value;
+const transferStretch = limits.transferGap.value / hoursPerDay;
 /** What no waiting answers. */
 const ofFish: readonly GateName[] = ['signs', 'deaths', 'no open row', 'observation'];
 

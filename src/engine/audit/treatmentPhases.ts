@@ -1,3 +1,4 @@
+import { limits } from '../limits/limits.js';
 import { firstLongEnough } from '../rules/firstLongEnough.js';
 import type { Treatment } from '../rules/treatment.js';
 
@@ -8,9 +9,6 @@ export interface TreatmentPhases {
   /** The last reading of the last hold, once the copper is being taken out; Infinity: it is not. [serial day] */
   readonly holdTo: number;
 }
-
-/** A level this far under the low limit is no dip: the copper is going out. Common practice. */
-const goingOut = 0.5;
 
 /**
  * When the phases of a treatment change. A hold that broke and was begun again is still the hold.
@@ -27,7 +25,7 @@ export function treatmentPhases({ trace, terms, card, readings }: Treatment): Tr
   if (first === undefined || last === undefined) return { holdFrom: Infinity, holdTo: Infinity };
   const isOut = (): boolean => {
     for (let index = last.lastIndex + 1; index < readings.count; index++) {
-      if ((readings.low[index] ?? NaN) < card.band.low * goingOut) return true;
+      if ((readings.low[index] ?? NaN) < card.band.low * limits.copperLeaving.value) return true;
     }
     return false;
   };

@@ -1,3 +1,4 @@
+import { limits } from '../limits/limits.js';
 import type { Problem } from '../result/problem.js';
 import { ok, refuse, type Result } from '../result/result.js';
 import { copperMgPerLitre, levelTolerance, type CopperMgPerLitre, type Fraction } from '../units/quantity.js';
@@ -7,7 +8,7 @@ import { spreadsAt95, type Meter } from './meterSpread.js';
 import { normalQuantile } from './normalQuantile.js';
 
 /** Unless the keeper says otherwise. */
-export const usualAimChance = 0.95;
+export const usualAimChance = limits.shownChance.value;
 
 /**
  * The reading to keep, so that the true level is at or above the low limit with a given chance.

@@ -1,3 +1,4 @@
+import { limits } from '../limits/limits.js';
 import type { ReferenceKey } from '../references/references.js';
 import { copperMgPerLitre, fraction, type CopperMgPerLitre, type Fraction } from '../units/quantity.js';
 
@@ -31,7 +32,7 @@ export const copperForms: Readonly<Record<FormName, CopperForm>> = {
     band: span(0.18, 0.21), // [ZecHadfieldHungerford2021, abstract], seen; others print 0.15–0.20 [FishHealthPage], seen
     inner: span(0.18, 0.21),
     aim: copperMgPerLitre(0.2), // [Practice]
-    usualLossPerDay: fraction(0.1), // [Practice]
+    usualLossPerDay: fraction(limits.lossSulfate.value),
     source: 'ZecHadfieldHungerford2021',
   },
   amine: {
@@ -39,7 +40,7 @@ export const copperForms: Readonly<Record<FormName, CopperForm>> = {
     band: span(0.45, 0.55), // [Practice], 0.50 ± 0.05
     inner: span(0.45, 0.55),
     aim: copperMgPerLitre(0.5), // [Practice]
-    usualLossPerDay: fraction(0.02), // [Practice]
+    usualLossPerDay: fraction(limits.lossAmine.value),
     source: 'Practice',
   },
   chelated: {
@@ -47,7 +48,7 @@ export const copperForms: Readonly<Record<FormName, CopperForm>> = {
     band: span(1.95, 2.55), // [Practice], 2.0–2.5 with an allowance of 0.05 at either end
     inner: span(2, 2.5), // [Practice]
     aim: copperMgPerLitre(2.25), // [Practice]
-    usualLossPerDay: fraction(0.005), // [Practice]
+    usualLossPerDay: fraction(limits.lossChelated.value),
     source: 'Practice',
   },
 };

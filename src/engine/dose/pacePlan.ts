@@ -1,3 +1,5 @@
+import { limits } from '../limits/limits.js';
+
 /** How fast a level is raised. [Practice] */
 export interface PacePlan {
   readonly days: number;
@@ -15,12 +17,17 @@ export type Pace = PaceName | number;
 
 export const paceNames = ['gradual', 'sensitive', 'urgent'] as const satisfies readonly PaceName[];
 
-const byDay = { dosesADay: 5, roundTheClock: false, mostPerDose: 0.25 };
+const byDay = { dosesADay: limits.dosesADay.value, roundTheClock: false, mostPerDose: limits.mostPerDose.value };
 
 const paces: Readonly<Record<PaceName, PacePlan>> = {
-  gradual: { ...byDay, days: 4 },
-  sensitive: { ...byDay, days: 7 },
-  urgent: { days: 1, dosesADay: 4, roundTheClock: true, mostPerDose: 0.5 },
+  gradual: { ...byDay, days: limits.gradualDays.value },
+  sensitive: { ...byDay, days: limits.sensitiveDays.value },
+  urgent: {
+    days: limits.urgentDays.value,
+    dosesADay: limits.urgentDosesADay.value,
+    roundTheClock: true,
+    mostPerDose: limits.urgentMostPerDose.value,
+  },
 };
 
 /**

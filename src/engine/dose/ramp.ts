@@ -1,3 +1,4 @@
+import { limits } from '../limits/limits.js';
 import type { Problem } from '../result/problem.js';
 import { ok, type Result } from '../result/result.js';
 import {
@@ -86,13 +87,10 @@ export function ramp(raising: Raising): Result<readonly RampStep[], Problem> {
       dose,
       levelAfter: copperMgPerLitre(levelAfter),
       testFirst: i % dosesADay === 0,
-      testDecides: levelAfter >= decidingShare * wanted - levelTolerance,
+      testDecides: levelAfter >= limits.testDecides.value * wanted - levelTolerance,
       large,
       mostPerDose,
     };
   });
   return ok(steps);
 }
-
-/** [Practice, from 80 % of the aim on the test decides] */
-const decidingShare = 0.8;

@@ -1,3 +1,4 @@
+import { limits } from '../limits/limits.js';
 import type { Problem } from '../result/problem.js';
 import { ok, refuse, type Result } from '../result/result.js';
 import { hours, hoursPerDay, millilitres, type Hours, type Millilitres } from '../units/quantity.js';
@@ -41,7 +42,7 @@ export function splitDose(splitting: Splitting): Result<readonly DosePart[], Pro
   const { total, dosesADay, days, smallest } = splitting;
   const { hoursBetween } = splitting;
   const gaps = dosesADay - 1;
-  const span = hoursBetween === undefined ? dosingDay : gaps * hoursBetween;
+  const span = hoursBetween === undefined ? limits.dosingDay.value : gaps * hoursBetween;
   if (hoursBetween !== undefined && span >= hoursPerDay - timeNoise) {
     return refuse({ code: 'doses-past-a-day', doses: dosesADay, hoursBetween });
   }
@@ -62,8 +63,6 @@ export function splitDose(splitting: Splitting): Result<readonly DosePart[], Pro
   return ok(parts);
 }
 
-/** People dose within a day of this length. [h] [Practice] */
-const dosingDay = 12;
 const timeNoise = 1e-9;
 
 /** A quotient that is a whole number but for binary noise counts as that number. */

@@ -1,3 +1,6 @@
+import { limits } from '../limits/limits.js';
+import { hoursPerDay } from '../units/quantity.js';
+
 /** What counts as a hold. */
 export interface HoldTerms {
   /** Low limit of the band. [mg/L] */
@@ -12,8 +15,8 @@ export interface HoldTerms {
   readonly arrived?: number;
 }
 
-/** How far past the last test a hold is taken to go on. Common practice. [days] */
-export const creditedDays = 36 / 24;
+/** How far past the last test a hold is taken to go on. [days] */
+export const creditedDays = limits.creditedGap.value / hoursPerDay;
 
-/** A longer stretch between tests is noted. Common practice. [days] */
-export const notedGapDays = 36 / 24;
+/** A longer stretch between tests is noted. [days] */
+export const notedGapDays = limits.notedGap.value / hoursPerDay;

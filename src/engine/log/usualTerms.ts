@@ -1,5 +1,8 @@
-/** Unless the keeper says otherwise: longer than a long weekend. Common practice. [days] */
-export const usualLongestGapDays = 96 / 24;
+import { limits } from '../limits/limits.js';
+import { hoursPerDay } from '../units/quantity.js';
 
-/** Unless the keeper says otherwise. 30 days is common practice; Colorni (1985) gives 28 + 2. [days] */
-export const usualHoldDays = 30;
+/** Unless the keeper says otherwise: longer than a long weekend. [days] */
+export const usualLongestGapDays = limits.longestGap.value / hoursPerDay;
+
+/** Unless the keeper says otherwise; Colorni (1985) gives 28 + 2. [days] */
+export const usualHoldDays = limits.holdDays.value;

@@ -1,4 +1,6 @@
+import { limits } from '../limits/limits.js';
 import { medicineOf } from './medicineOf.js';
+import { hoursPerDay } from '../units/quantity.js';
 import type { PlanAction } from './planStep.js';
 
 interface Course {
@@ -19,8 +21,8 @@ interface MedicineSteps {
   readonly lastBath: number | null;
 }
 
-/** The first bath waits for the copper test 48 h after the last change. [days] */
-const firstBathAfter = 2;
+/** The first bath waits for the first copper test after the last change. [days] */
+const firstBathAfter = limits.firstTestOut.value / hoursPerDay;
 
 /**
  * What a plan does about each other medicine: praziquantel twice once the copper is out, metronidazole beside copper,

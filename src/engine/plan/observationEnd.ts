@@ -1,4 +1,5 @@
 import type { FormName } from '../dose/forms.js';
+import { limits } from '../limits/limits.js';
 import { levelTolerance, serialDay, type CopperMgPerLitre, type SerialDay } from '../units/quantity.js';
 
 interface EndedTreatment {
@@ -13,11 +14,6 @@ interface ObservationEnd {
   readonly earliest: SerialDay;
   readonly advised: SerialDay;
 }
-
-/** [Practice, two to four weeks after any treatment] */
-export const observationDays = { earliest: 14, advised: 28 } as const;
-/** A chelated hold with a lower median was run low: four weeks. [Practice] [mg/L] */
-const lowChelatedHold = 2.1;
 
 /**
  * When the observation after a treatment may end, and when it better ends.
@@ -36,9 +32,9 @@ const lowChelatedHold = 2.1;
  * @example observationEnd({ ended: serialDay(46082), form: 'chelated' }).advised // = 46110
  */
 export function observationEnd({ ended, level, form }: EndedTreatment): ObservationEnd {
-  const ranLow = form === 'chelated' && level !== undefined && level < lowChelatedHold - levelTolerance;
+  const ranLow = form === 'chelated' && level !== undefined && level < limits.lowChelatedHold.value - levelTolerance;
   return {
-    earliest: serialDay(ended + (ranLow ? observationDays.advised : observationDays.earliest)),
-    advised: serialDay(ended + observationDays.advised),
+    earliest: serialDay(ended + (ranLow ? limits.observeAdvised : limits.observeEarliest).value),
+    advised: serialDay(ended + limits.observeAdvised.value),
   };
 }

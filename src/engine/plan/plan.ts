@@ -1,9 +1,10 @@
 import { copperForms } from '../dose/forms.js';
 import { pacePlan } from '../dose/pacePlan.js';
+import { limits } from '../limits/limits.js';
 import { hoursPerDay, secondDays, serialDay } from '../units/quantity.js';
 import { decidingDose } from './decidingDose.js';
 import { medicineSteps } from './medicineSteps.js';
-import { observationDays, observationEnd } from './observationEnd.js';
+import { observationEnd } from './observationEnd.js';
 import type { PlanAction, PlanStep, PlanTerms } from './planStep.js';
 import { secondBathWindow } from './secondBathWindow.js';
 import { testsNeeded } from './testsNeeded.js';
@@ -20,18 +21,10 @@ type Add = (when: number, action: PlanAction) => void;
 
 /** The earliest day a sheet knows. */
 const firstSerial = 1;
-/** [Practice] */
-const transferDays = 14;
-const quietDays = 7;
-const fallowDays = 76;
-/** Courses under this were counted as short. [ZecHadfieldHungerford2021, abstract] */
-const shortCourseDays = 14;
-/** A dose has mixed in. [Practice] [h] */
-const mixedAfter = 2;
-/** [Practice] */
-const testsADayRaising = { urgent: 4, other: 2 } as const;
-/** Copper tests after the last change. [Practice] [h] */
-const testsAfter = [48, 168] as const;
+const transferDays = limits.transferDays.value;
+const fallowDays = limits.fallowDays.value;
+/** Copper tests after the last change. [h] */
+const testsAfter = [limits.firstTestOut.value, limits.secondTestOut.value] as const;
 
 /**
  * A copper quarantine from the day before the first dose to the end of observation, in time order.
@@ -77,7 +70,7 @@ function holdDayOf({ code }: PlanAction, when: number, { holdStart, holdEnd }: C
 
 function addPreparation({ form, days, pace }: PlanTerms, { prepare }: Course, add: Add): void {
   const { aim, usualLossPerDay } = copperForms[form];
-  const testsADay = pace === 'urgent' ? testsADayRaising.urgent : testsADayRaising.other;
+  const testsADay = (pace === 'urgent' ? limits.testsADayUrgent : limits.testsADayRaising).value;
   const tests = testsNeeded({ raisingDays: pacePlan(pace).days, testsADayRaising: testsADay, holdDays: days });
   add(prepare, { code: 'screen' });
   add(prepare, { code: 'measure' });
@@ -85,7 +78,7 @@ function addPreparation({ form, days, pace }: PlanTerms, { prepare }: Course, ad
   add(prepare, { code: 'supplies', pace, tests, testsAfter: testsAfter.length, aim, lossPerDay: usualLossPerDay });
   add(prepare, { code: 'handle' });
   add(prepare, { code: 'keep-out' });
-  if (days < shortCourseDays) add(prepare, { code: 'short-course', days });
+  if (days < limits.shortCourse.value) add(prepare, { code: 'short-course', days });
 }
 
 function addRaising(terms: PlanTerms, { start, holdStart }: Course, add: Add): void {
@@ -94,7 +87,7 @@ function addRaising(terms: PlanTerms, { start, holdStart }: Course, add: Add): v
   const deciding = decidingDose(terms);
   add(start, { code: 'raise', pace, days: holdStart - start, aim });
   add(start, { code: 'test-raising', pace });
-  add(deciding.at + mixedAfter / hoursPerDay, { code: 'test-decides', level: deciding.levelAfter });
+  add(deciding.at + limits.mixing.value / hoursPerDay, { code: 'test-decides', level: deciding.levelAfter });
 }
 
 function addHold({ form, days }: PlanTerms, { holdStart, holdEnd }: Course, add: Add): void {
@@ -102,7 +95,7 @@ function addHold({ form, days }: PlanTerms, { holdStart, holdEnd }: Course, add:
   add(holdStart, { code: 'hold-begins', low: band.low, aim });
   add(holdStart, { code: 'test-holding', low: band.low, aim });
   if (days >= transferDays) {
-    add(holdStart + transferDays - quietDays, { code: 'watch' });
+    add(holdStart + transferDays - limits.quietDays.value, { code: 'watch' });
     add(holdStart + transferDays - 1, { code: 'prepare-observation' });
     add(holdStart + transferDays, { code: 'transfer' });
   }
@@ -112,11 +105,11 @@ function addHold({ form, days }: PlanTerms, { holdStart, holdEnd }: Course, add:
 
 function addAfter({ form, start }: PlanTerms, { holdEnd }: Course, lastBath: number | null, add: Add): void {
   add(holdEnd, { code: 'copper-out' });
-  for (const hours of testsAfter) add(holdEnd + hours / 24, { code: 'test-after-change', hours });
-  add(holdEnd + testsAfter[0] / 24, { code: 'sentinel' });
+  for (const hours of testsAfter) add(holdEnd + hours / hoursPerDay, { code: 'test-after-change', hours });
+  add(holdEnd + testsAfter[0] / hoursPerDay, { code: 'sentinel' });
   const afterPraziquantel = lastBath !== null && lastBath > holdEnd;
   const { earliest, advised } = observationEnd({ ended: serialDay(afterPraziquantel ? lastBath : holdEnd), form });
-  add(earliest, { code: 'observe-earliest', form, days: observationDays.earliest, afterPraziquantel });
-  add(advised, { code: 'observe-advised', form, days: observationDays.advised, afterPraziquantel });
+  add(earliest, { code: 'observe-earliest', form, days: limits.observeEarliest.value, afterPraziquantel });
+  add(advised, { code: 'observe-advised', form, days: limits.observeAdvised.value, afterPraziquantel });
   add(start + fallowDays, { code: 'display-fallow', days: fallowDays });
 }

@@ -1,13 +1,10 @@
+import { limits } from '../limits/limits.js';
 import { days, type Days } from '../units/quantity.js';
 
 interface BathWindow {
   readonly from: Days;
   readonly until: Days;
 }
-
-/** Days at 25 °C. [BondadReantasoEtAl1995, abstract] */
-const hatching = { first: 5, most: 6 };
-const maturityAtTheEarliest = 10;
 
 /**
  * Days after a first praziquantel bath between which the second belongs: most eggs laid before the first have hatched,
@@ -24,5 +21,8 @@ const maturityAtTheEarliest = 10;
  * @example secondBathWindow().until // = 15
  */
 export function secondBathWindow(): BathWindow {
-  return { from: days(hatching.most + 1), until: days(hatching.first + maturityAtTheEarliest) };
+  return {
+    from: days(limits.hatchingLast.value + 1),
+    until: days(limits.hatchingFirst.value + limits.flukeMaturity.value),
+  };
 }

@@ -1,3 +1,5 @@
+import { limits } from '../limits/limits.js';
+
 interface Course {
   readonly testsADayRaising: number;
   readonly raisingDays: number;
@@ -22,6 +24,6 @@ interface Course {
  */
 export function testsNeeded({ raisingDays, testsADayRaising, holdDays }: Course): number {
   const tests = testsADayRaising * Math.ceil(raisingDays) + Math.ceil(holdDays);
-  // In tenths: 1.1 × 30 is 33.000000000000004 in binary.
-  return Math.ceil((tests * 11) / 10);
+  // Rounded first: 1.1 × 30 is 33.000000000000004 in binary.
+  return Math.ceil(Number((tests * (1 + limits.spareTests.value)).toFixed(9)));
 }

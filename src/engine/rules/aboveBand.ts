@@ -1,3 +1,4 @@
+import { limits } from '../limits/limits.js';
 import { instantDays, levelTolerance } from '../units/quantity.js';
 import { eventsOfReadings } from './eventsOfReadings.js';
 import type { Finding } from './finding.js';
@@ -7,11 +8,6 @@ import type { Rule } from './rule.js';
 import type { Treatment } from './treatment.js';
 
 type Reason = 'once' | 'far' | 'twice' | 'signs';
-
-/** Over the top by more than this is danger at once. [Practice] */
-const farOver = 1.1;
-/** A sign so long before or after a reading stands beside it. [days] */
-const besideDays = 1;
 
 /**
  * A level above the band: over the top by up to a tenth once is a warning; more, twice running, or with signs is danger.
@@ -47,7 +43,8 @@ export const aboveBand: Rule = (treatment, named) => {
     events ??= eventsOfReadings(treatment);
     const signs = hasSignBeside(treatment, instant);
     if (!signs && !wasAbove && !isMoreThanError(treatment, level, events[highest] ?? 0)) continue;
-    const reason = level > top * farOver + levelTolerance ? 'far' : signs ? 'signs' : wasAbove ? 'twice' : 'once';
+    const reason =
+      level > top * limits.farOverTop.value + levelTolerance ? 'far' : signs ? 'signs' : wasAbove ? 'twice' : 'once';
     if (told.has(reason) || (reason === 'once' && told.size > 0)) continue;
     told.add(reason);
     found.push(above(treatment, highest, level, reason));
@@ -72,10 +69,10 @@ function hasSignBeside({ signs }: Treatment, when: number): boolean {
   let after = signs.length;
   while (first < after) {
     const middle = (first + after) >>> 1;
-    if ((signs[middle]?.when ?? NaN) < when - besideDays) first = middle + 1;
+    if ((signs[middle]?.when ?? NaN) < when - limits.signBeside.value) first = middle + 1;
     else after = middle;
   }
-  for (; (signs[first]?.when ?? Infinity) <= when + besideDays; first++) {
+  for (; (signs[first]?.when ?? Infinity) <= when + limits.signBeside.value; first++) {
     if (signs[first]?.reading === 'sign') return true;
   }
   return false;

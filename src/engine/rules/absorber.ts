@@ -1,6 +1,7 @@
 import { copperForms } from '../dose/forms.js';
 import type { LevelSteps } from '../level/levelSteps.js';
 import { lossEstimate } from '../level/lossEstimate.js';
+import { limits } from '../limits/limits.js';
 import { anyTextFits } from '../log/table/anyTextFits.js';
 import { instantDays } from '../units/quantity.js';
 import { holdReached } from './holdReached.js';
@@ -14,12 +15,6 @@ const things =
   /\b(?:(?:live|dead|dry|lava)[- ]rocks?|rocks?(?! ?(?:beaut|hind|cod|goby|blenn|wrasse|flagtail))|coral (?:sand|rubble|skeletons?|gravel)|aragonite|crushed (?:coral|shells?)|(?:activated )?carbon|gac|resins?|calcareous(?: \w+)?|limestone|oyster shells?|zeolite|(?:bio[- ]?|ceramic |filter |new )?media|polymer pads?)\b/i;
 const removed = /^\s*(?:is |was |are |were |has been |have been )?(?:out|removed|gone|taken out)\b/i;
 const removing = /\b(?:remov\w+|took|taken|pulled)(?: out)?(?: the| all| some| of)*\s*$/i;
-/** Copper taken up fills what takes it up: the loss shows in the first two weeks. [days] */
-const watchedDays = 14;
-/** Where the form is not known. [Practice, the usual loss of an amine form] */
-const unknownUsual = 0.02;
-/** The loss lies above the usual by so many of its standard deviations. */
-const surely = 1.6;
 
 /**
  * Something noted that takes up copper, and the level falling faster from there on than the form's usual loss.
@@ -34,7 +29,7 @@ export const absorber: Rule = (treatment, named) => {
   const steady = isNoted ? steadyLevels(treatment) : null;
   if (notes === null || steady === null) return [];
   const reached = holdReached(treatment);
-  const usual = card.form === null ? unknownUsual : copperForms[card.form].usualLossPerDay;
+  const usual = card.form === null ? limits.lossAmine.value : copperForms[card.form].usualLossPerDay;
   for (let entry = 0; entry < log.count; entry++) {
     const text = notes[entry] ?? '';
     const when = log.when[entry] ?? NaN;
@@ -65,11 +60,11 @@ function fasterLoss({ levels, events }: Treatment, steady: SteadyLevels, from: n
   let first = 0;
   while (first < events.count && from - (events.when[first] ?? NaN) >= instantDays) first++;
   let last = first;
-  while (last < events.count && (events.when[last] ?? NaN) - from <= watchedDays) last++;
+  while (last < events.count && (events.when[last] ?? NaN) - from <= limits.absorberDays.value) last++;
   const steps = slice(levels.path.steps, steady, first, last);
   const { rate, spread } = lossEstimate(steps, levels.path.course.drift);
   const usualRate = -Math.log1p(-usual);
-  return spread > 0 && rate - surely * spread > usualRate ? -Math.expm1(-rate) : null;
+  return spread > 0 && rate - limits.absorberSure.value * spread > usualRate ? -Math.expm1(-rate) : null;
 }
 
 function slice(steps: LevelSteps, { fate }: SteadyLevels, from: number, to: number): LevelSteps {

@@ -1,3 +1,4 @@
+import { limits } from '../limits/limits.js';
 import { anyTextFits } from '../log/table/anyTextFits.js';
 import { eventKinds } from '../log/waterEvents.js';
 import { levelTolerance } from '../units/quantity.js';
@@ -13,10 +14,6 @@ const dosedTopOff =
   /\b(?:dosed|medicated|coppered|copper|cu|premixed|pre-mixed|treated)\s+(?:(?:water|mix)\s+)?(?:(?:in|into|to|for)\s+)?(?:the\s+)?(?:top[- ]?(?:off|up)|topping[- ]?(?:off|up)|ato)\b/i;
 const topOffDosed =
   /\b(?:top(?:ped)?[- ]?(?:off|up)|topping[- ]?(?:off|up)|ato)\b(?:\s+(?!then|and|before|after|no|not|without|un\w*|rod?i?|fresh|pure|copper[- ]free)[\w.]+){0,5}\s+(?:copper(?![- ]free)(?:ed)?|cu|dosed|medicated|treated)\b/i;
-/** So sure the rise must be [standard deviations], and so large a part of the aim the copper in the top-off. */
-const surely = 3.5;
-const leastPart = 0.3;
-const fewestTopOffs = 3;
 
 /**
  * Copper in the top-off water: noted, or shown by a level that rises as water is topped off.
@@ -59,9 +56,9 @@ function risenLevel(treatment: Treatment, named: ReadonlySet<number>): readonly 
     topOffs++;
     last = index;
   }
-  if (steady === null || topOffs < fewestTopOffs || named.has(events.row[last] ?? 0)) return [];
+  if (steady === null || topOffs < limits.topOffs.value || named.has(events.row[last] ?? 0)) return [];
   const { level, spread } = topOffCopper(treatment, steady, first);
-  if (!(level > surely * spread && level > leastPart * card.aim)) return [];
+  if (!(level > limits.topOffSure.value * spread && level > limits.topOffPart.value * card.aim)) return [];
   const at = { when: events.when[last] ?? NaN, row: events.row[last] ?? 0, source: 'Practice' } as const;
   return [{ ...at, severity: 'warning', code: 'copper-in-top-off', words: null, level }];
 }

@@ -1,8 +1,6 @@
+import { limits } from '../limits/limits.js';
 import { copperStates } from '../log/table/log.js';
 import type { Treatment } from './treatment.js';
-
-/** Below this share of the low limit a reading says that there is no copper to speak of. Common practice. */
-const traceShare = 0.25;
 
 const known = new WeakMap<Treatment, Uint8Array>();
 
@@ -23,7 +21,7 @@ export function copperPresence(treatment: Treatment): Uint8Array {
 
 function presentAt({ log, card }: Treatment): Uint8Array {
   const present = new Uint8Array(log.count);
-  const trace = card.band.low * traceShare;
+  const trace = card.band.low * limits.copperTrace.value;
   const doses = log.numbers.dose;
   let isIn = 0;
   for (let index = 0; index < log.count; index++) {

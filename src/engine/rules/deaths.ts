@@ -1,12 +1,10 @@
+import { limits } from '../limits/limits.js';
 import { hoursPerDay, secondDays } from '../units/quantity.js';
 import { deathRows, type DeathRow } from './deathRows.js';
 import type { Finding } from './finding.js';
 import type { Rule } from './rule.js';
 
-/** So many in a day, or this share of a lot, and something is wrong that counting days does not mend. [Practice] */
-const mostADay = 3;
-const mostOfLot = 0.1;
-const watchedDays = 1;
+const watchedDays = limits.deathHours.value / hoursPerDay;
 
 /**
  * Three deaths, of one lot or of several, or a tenth of a lot, within 24 hours are a danger; any other death is noted.
@@ -32,12 +30,14 @@ export const deaths: Rule = (treatment) => {
 function isDanger(lately: readonly DeathRow[]): boolean {
   const last = lately[lately.length - 1];
   if (last === undefined || inTreatment([last]) === 0) return false;
-  return isMany(lately) || (last.cameAlive !== null && inTreatment(lately) >= last.cameAlive * mostOfLot);
+  return (
+    isMany(lately) || (last.cameAlive !== null && inTreatment(lately) >= last.cameAlive * limits.deathsOfLot.value)
+  );
 }
 
 function isMany(lately: readonly DeathRow[]): boolean {
   const last = lately[lately.length - 1];
-  return last !== undefined && inTreatment([last]) > 0 && inTreatment(lately) >= mostADay;
+  return last !== undefined && inTreatment([last]) > 0 && inTreatment(lately) >= limits.deathsADay.value;
 }
 
 function inTreatment(rows: readonly DeathRow[]): number {

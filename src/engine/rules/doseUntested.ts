@@ -1,12 +1,13 @@
+import { limits } from '../limits/limits.js';
 import { eventKinds, type WaterEvents } from '../log/waterEvents.js';
 import { hoursPerDay, instantDays, secondDays } from '../units/quantity.js';
 import type { Finding } from './finding.js';
 import type { Rule } from './rule.js';
 
 /** A plan tests before each day's first dose: an older test than this is none for the dose. [days] */
-const oldTest = 24 / hoursPerDay + 1 / hoursPerDay;
+const oldTest = limits.doseTestAge.value / hoursPerDay;
 /** Doses further apart than this are not of one day. [days] */
-const sameDay = 8 / hoursPerDay;
+const sameDay = limits.doseDayGap.value / hoursPerDay;
 
 /**
  * A dose on an untested level: no test since a dose of an earlier day, or none in the day before.

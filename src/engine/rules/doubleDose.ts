@@ -1,3 +1,4 @@
+import { limits } from '../limits/limits.js';
 import { eventKinds } from '../log/waterEvents.js';
 import { hoursPerDay, instantDays, secondDays } from '../units/quantity.js';
 import type { Finding } from './finding.js';
@@ -9,17 +10,15 @@ import { steadyLevels } from './steady/steadyLevels.js';
 import type { Treatment } from './treatment.js';
 
 /** [days] */
-const closeTogether = 3 / hoursPerDay - secondDays;
+const closeTogether = limits.doubleDose.value / hoursPerDay - secondDays;
 /** Doses of a plan lie so far apart, give or take the keeper's day; parts of it are equal to a syringe's step. [days] */
-const plannedApart = { least: 2.5 / hoursPerDay, most: 4.5 / hoursPerDay };
-const equalShare = 0.06;
-const syringeStep = 0.1;
+const plannedApart = {
+  least: limits.plannedGapLeast.value / hoursPerDay,
+  most: limits.plannedGapMost.value / hoursPerDay,
+};
 /** Four doses whose three gaps are the same to this are a plan's at any hour. [days] */
-const sameGap = 3 / (hoursPerDay * 60);
-const closestPlan = 1 / hoursPerDay;
-
-/** Two levels nearer to each other than this the next reading cannot tell apart. [standard deviations] */
-const toTell = 2;
+const sameGap = limits.evenGapOff.value / (hoursPerDay * 60);
+const closestPlan = limits.evenGapLeast.value / hoursPerDay;
 
 /**
  * Two doses within 3 hours with no test between them.
@@ -74,7 +73,7 @@ function isPlanned({ events }: Treatment, first: number, second: number): boolea
   const gap = (from: number, to: number): number => (when[to] ?? NaN) - (when[from] ?? NaN);
   const isEqual = (from: number, to: number): boolean => {
     const [a, b] = [amount[from] ?? NaN, amount[to] ?? NaN];
-    return Math.abs(a - b) <= equalShare * Math.max(a, b) + syringeStep;
+    return Math.abs(a - b) <= limits.plannedDoseOff.value * Math.max(a, b) + limits.syringeStep.value;
   };
   const isPart = (from: number, to: number): boolean =>
     isEqual(from, to) && gap(from, to) >= plannedApart.least && gap(from, to) <= plannedApart.most;
@@ -119,6 +118,11 @@ function toldByNext(
   const spread = steady.spread[next] ?? NaN;
   if (!(spread > 0)) return { verdict: 'no reading', next: null };
   const better = Math.abs(level - withOne) - Math.abs(level - withBoth);
-  const verdict = withBoth - withOne < toTell * spread ? 'cannot tell' : better > 0 ? 'dosed twice' : 'written twice';
+  const verdict =
+    withBoth - withOne < limits.twiceApart.value * spread
+      ? 'cannot tell'
+      : better > 0
+        ? 'dosed twice'
+        : 'written twice';
   return { verdict, next: { row: events.row[next] ?? 0, level, withBoth, withOne } };
 }

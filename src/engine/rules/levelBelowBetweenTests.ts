@@ -1,6 +1,8 @@
 import { lowestBetweenReadings, type LowestBetween } from '../level/lowestBetweenReadings.js';
+import { limits } from '../limits/limits.js';
 import { eventKinds } from '../log/waterEvents.js';
 import { secondDays } from '../units/quantity.js';
+import { bandSpreads } from '../level/bandSpreads.js';
 import { countedHolds } from './countedHolds.js';
 import type { Finding } from './finding.js';
 import type { Rule } from './rule.js';
@@ -17,7 +19,7 @@ export const levelBelowBetweenTests: Rule = (treatment, named) => {
   if (levels === null) return [];
   const { low } = card.band;
   const lowest = lowestBetweenReadings(events, levels);
-  const leastDip = (meterAccuracyOf(card) + card.meterPercent * low) / 1.96 / 2;
+  const leastDip = (limits.dipOfError.value * (meterAccuracyOf(card) + card.meterPercent * low)) / bandSpreads;
   const found: Finding[] = [];
   for (const { hold, from, reached } of countedHolds(treatment)) {
     for (let interval = hold.firstIndex; interval < hold.lastIndex; interval++) {

@@ -1,16 +1,10 @@
+import { limits } from '../limits/limits.js';
 import { anyTextFits } from '../log/table/anyTextFits.js';
 import type { Finding } from './finding.js';
 import { copperPresence } from './copperPresence.js';
 import { isDenied } from './isDenied.js';
 import type { Rule } from './rule.js';
 import type { Treatment } from './treatment.js';
-
-/** The published treatment was run at this and over. [g/kg] [ZecHadfieldHungerford2021, abstract] */
-const published = 25;
-/** From memory, unchecked. [g/kg] */
-const dangerous = 20;
-/** No marine fish stands in less: a bare 0 is an empty cell of some hosts. [g/kg] */
-const untested = 1;
 
 const maybe = /hypo|salin/i;
 const treatment =
@@ -35,7 +29,7 @@ function testedSalinities({ log }: Treatment, present: Uint8Array): { found: Fin
   let worst = 0;
   for (let index = 0; salinities !== null && index < log.count; index++) {
     const salinity = salinities[index] ?? NaN;
-    if (!(salinity >= untested)) continue;
+    if (!(salinity >= limits.salinityWritten.value)) continue;
     any = true;
     const class_ = classOf(salinity);
     if (class_ > worst && present[index] === 1) {
@@ -48,19 +42,20 @@ function testedSalinities({ log }: Treatment, present: Uint8Array): { found: Fin
 }
 
 function classOf(salinity: number): 0 | 1 | 2 {
-  return salinity < dangerous ? 2 : salinity < published ? 1 : 0;
+  return salinity < limits.salinityDanger.value ? 2 : salinity < limits.salinityWarning.value ? 1 : 0;
 }
 
 function finding(salinity: number, at: { when: number | null; row: number | null }, ofCard: boolean): Finding {
-  const isDanger = salinity < dangerous;
+  const isDanger = salinity < limits.salinityDanger.value;
+  const { value, source } = isDanger ? limits.salinityDanger : limits.salinityWarning;
   return {
     code: 'low-salinity',
     salinity,
-    limit: isDanger ? dangerous : published,
+    limit: value,
     ofCard,
     severity: isDanger ? 'danger' : 'warning',
     ...at,
-    source: isDanger ? 'Memory' : 'ZecHadfieldHungerford2021',
+    source,
   };
 }
 

@@ -1,4 +1,5 @@
-import { secondDays } from '../units/quantity.js';
+import { limits } from '../limits/limits.js';
+import { hoursPerDay, secondDays } from '../units/quantity.js';
 import { countedHolds, type CountedHold } from './countedHolds.js';
 import type { Finding } from './finding.js';
 import { fishTexts, type FishText } from './fishTexts.js';
@@ -7,12 +8,7 @@ import type { Rule } from './rule.js';
 import { stoppedHold } from './stoppedHold.js';
 import type { Treatment } from './treatment.js';
 
-/** After so many days of the hold a fish may go to a copper-free observation tank. [Practice] [days] */
-const transferDays = 14;
-/** None of those days may be untested for longer. [Practice] [days] */
-const longestUntested = 48 / 24;
-/** The last days before must be without signs. [Practice] [days] */
-const quietDays = 7;
+const longestUntested = limits.transferGap.value / hoursPerDay;
 
 const notes =
   /\b(?:moved|transferred) (?:all |the |every )*fish\b|\bfish (?:all )?(?:were |was )?(?:moved|transferred)\b|\b(?:moved|transferred) (?:\w+ ){0,4}to (?:the )?(?:display|observation|obs)\b/i;
@@ -47,7 +43,7 @@ function movedAt(
   const { log, card } = treatment;
   const days = hold === null ? 0 : Math.max(0, when - Math.max(hold.from, arrivalOf(treatment, text)));
   const at = { when, row: log.row[entry] ?? 0, source: 'Practice' } as const;
-  const fewest = Math.min(transferDays, card.days);
+  const fewest = Math.min(limits.transferDays.value, card.days);
   if (hold === null || days < fewest - secondDays) {
     return { ...at, code: 'moved-early', severity: 'danger', days, fewest, fish: text };
   }
@@ -55,7 +51,7 @@ function movedAt(
   const untested = longestStretch(treatment, hold, when);
   const signs = daysSinceSign(treatment, when);
   if (untested <= longestUntested + secondDays && signs === null) return null;
-  const tooLong = untested > longestUntested + secondDays ? untested * 24 : null;
+  const tooLong = untested > longestUntested + secondDays ? untested * hoursPerDay : null;
   return {
     ...at,
     code: 'moved-against-terms',
@@ -75,7 +71,7 @@ function arrivalOf({ log }: Treatment, fish: string): number {
 
 /** The longest stretch without a test in the days before the move. [days] */
 function longestStretch({ readings }: Treatment, { hold }: CountedHold, when: number): number {
-  const since = when - transferDays;
+  const since = when - limits.transferDays.value;
   let longest = 0;
   let previous = Math.max(hold.from, since);
   for (let index = hold.firstIndex; index <= hold.lastIndex; index++) {
@@ -92,7 +88,7 @@ function daysSinceSign({ signs }: Treatment, when: number): number | null {
   for (let index = signs.length - 1; index >= 0; index--) {
     const sign = signs[index];
     if (sign === undefined || sign.when > when || sign.reading !== 'sign') continue;
-    return when - sign.when < quietDays - secondDays ? when - sign.when : null;
+    return when - sign.when < limits.quietDays.value - secondDays ? when - sign.when : null;
   }
   return null;
 }

@@ -1,3 +1,4 @@
+import { limits } from '../limits/limits.js';
 import { secondDays } from '../units/quantity.js';
 import { countedHolds } from './countedHolds.js';
 import type { Finding } from './finding.js';
@@ -27,7 +28,7 @@ export const ownDayCount: Rule = (treatment) => {
     if (Number.isNaN(day) || when >= end) continue;
     const hold = holdAt(holds, when);
     const counted = hold === null || when < hold.from ? null : Math.floor(when - hold.from + secondDays) + 1;
-    const isOff = Math.abs(day - (counted ?? 0)) > 1;
+    const isOff = Math.abs(day - (counted ?? 0)) > limits.dayCountOff.value;
     // A row without a hold and one on another day of it are two mistakes.
     if (!isOff || (stretch !== null && (stretch.counted === null) !== (counted === null))) close();
     if (!isOff) continue;

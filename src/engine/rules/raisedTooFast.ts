@@ -1,17 +1,13 @@
 import { pacePlan } from '../dose/pacePlan.js';
+import { limits } from '../limits/limits.js';
 import { anyTextFits } from '../log/table/anyTextFits.js';
 import { eventKinds } from '../log/waterEvents.js';
-import { levelTolerance, secondDays } from '../units/quantity.js';
+import { hoursPerDay, levelTolerance, secondDays } from '../units/quantity.js';
 import type { Finding } from './finding.js';
 import type { Rule } from './rule.js';
 import type { Treatment } from './treatment.js';
 
-/** Raised from under this share of the low limit … [Practice] */
-const lowShare = 0.1;
-/** … in under this long is too fast. [Practice] [days] */
-const shortestDays = 24 / 24;
-/** Doses are measured to this. [mL] */
-const doseStep = 0.1;
+const shortestDays = limits.raiseHours.value / hoursPerDay;
 
 const disease = /white ?spot|\bich\b|crypto(?:caryon)?\b|velvet|amyloodinium|trichodina/i;
 const noDisease = /\b(?:no|without|free of|not)\b/i;
@@ -39,7 +35,7 @@ function fastRaises(treatment: Treatment, named: ReadonlySet<number>): readonly 
   let start = -1;
   for (let index = 0; index < count; index++) {
     const level = low[index] ?? NaN;
-    if (level < terms.low * lowShare && !named.has(row[index] ?? 0)) start = index;
+    if (level < terms.low * limits.raiseFrom.value && !named.has(row[index] ?? 0)) start = index;
     if (start < 0 || level < terms.low - levelTolerance) continue;
     const from = firstDoseFrom(treatment, when[start] ?? NaN);
     const days = (when[index] ?? NaN) - from;
@@ -50,7 +46,7 @@ function fastRaises(treatment: Treatment, named: ReadonlySet<number>): readonly 
         when: when[index] ?? NaN,
         row: row[index] ?? 0,
         source: 'Practice',
-        hours: days * 24,
+        hours: days * hoursPerDay,
         from: low[start] ?? NaN,
         level,
       });
@@ -85,7 +81,7 @@ function largeDoses({ events, card }: Treatment, named: ReadonlySet<number>, urg
     const dose = events.amount[index] ?? NaN;
     const most = (share * aim * volume) / strength;
     const row = events.row[index] ?? 0;
-    if (dose <= most + doseStep || named.has(row)) continue;
+    if (dose <= most + limits.syringeStep.value || named.has(row)) continue;
     const rise = (dose * strength) / volume;
     const at = { when: events.when[index] ?? NaN, row, source: 'Practice' } as const;
     found.push({ ...at, code: 'dose-too-large', severity: 'warning', dose, rise, most, urgent });

@@ -1,10 +1,8 @@
+import { limits } from '../limits/limits.js';
 import { copperPresence } from './copperPresence.js';
 import { onlyNotEating } from './onlyNotEating.js';
 import { signSteps, type SignRow } from './signs/signSteps.js';
 import type { Treatment } from './treatment.js';
-
-/** From the midnight before until so long after it came in, a fish counts as just arrived. [days] */
-const settling = 1;
 
 /**
  * The texts about the fish with the step each asks for, leaving out what was written before any copper was in the water,
@@ -38,6 +36,6 @@ function arrivalsOf({ log, card }: Treatment): readonly number[] {
 
 function isSettling({ when, reading, text }: SignRow, arrivals: readonly number[]): boolean {
   if (reading !== 'sign') return false;
-  const justArrived = arrivals.some((arrived) => when >= Math.floor(arrived) && when < arrived + settling);
+  const justArrived = arrivals.some((arrived) => when >= Math.floor(arrived) && when < arrived + limits.settling.value);
   return justArrived && onlyNotEating(text);
 }

@@ -1,5 +1,6 @@
 import { heldDays } from '../hold/heldFrom.js';
 import { creditedDays } from '../hold/holdTerms.js';
+import { limits } from '../limits/limits.js';
 import { instantDays } from '../units/quantity.js';
 import { countedHolds, type CountedHold } from './countedHolds.js';
 import { slipRows } from './slipRows.js';
@@ -35,10 +36,6 @@ const stopWords = new RegExp(
 const removers =
   /\b(?:carbon|resin)\b.{0,20}\b(?:in|on|added|running|started)\b|\b(?:added|put|started|running|fresh|new)\b.{0,12}\b(?:carbon|resin)\b/i;
 const notStopped = /\b(?:not|don'?t|never|no|before|until|without|tomorrow|will)\b/i;
-
-/** Under this share of the low limit one reading shows that copper is out, under the other two do. */
-const outShare = 0.1;
-const leavingShare = 0.5;
 
 /**
  * The last hold, where it was too short and the copper was taken out: a row at its end or after it says so, or the
@@ -77,7 +74,8 @@ function levelWithoutCopper(treatment: Treatment, { hold }: CountedHold): number
   if (hold.endedBy.kind !== 'below') return null;
   const last = highEnd(treatment, readings.count - 1);
   const readingsAfter = readings.count - 1 - hold.lastIndex;
-  const shown = last < terms.low * outShare || (readingsAfter >= 2 && last < terms.low * leavingShare);
+  const shown =
+    last < terms.low * limits.copperOut.value || (readingsAfter >= 2 && last < terms.low * limits.copperLeaving.value);
   return shown && !slipRows(treatment).has(hold.endedBy.row) ? last : null;
 }
 

@@ -1,3 +1,4 @@
+import { limits } from '../limits/limits.js';
 import { secondDays } from '../units/quantity.js';
 import type { Rule } from './rule.js';
 import { stoppedHold } from './stoppedHold.js';
@@ -8,7 +9,7 @@ export const stoppedShort: Rule = (treatment) => {
   if (stopped === null) return [];
   const { row, when, days, said, level } = stopped;
   const wanted = treatment.card.days;
-  const isNearly = wanted - days < 1 - secondDays;
+  const isNearly = wanted - days < limits.nearlyHeld.value - secondDays;
   const severity = isNearly ? 'warning' : 'danger';
   return [{ code: 'stopped-short', severity, when, row, source: 'Practice', days, wanted, said, level }];
 };

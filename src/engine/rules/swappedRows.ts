@@ -1,16 +1,10 @@
+import { limits } from '../limits/limits.js';
 import type { Finding } from './finding.js';
 import type { Rule } from './rule.js';
 import { dosedBeforeNextTest } from './steady/dosedBeforeNextTest.js';
 import { nextReading } from './steady/nextReading.js';
 import { steadyLevels, type SteadyLevels } from './steady/steadyLevels.js';
 import type { Treatment } from './treatment.js';
-
-/** So near to what was expected the readings lie once they are changed over. [standard deviations] */
-const fitsWithin = 3.5;
-/** So much likelier the readings must be once they are changed over: −2·ln of the ratio. By chance once in 250,000 pairs. */
-const surely = 20;
-/** Nearer to what is expected no reading is looked at. [standard deviations] */
-const atAll = 1.5;
 
 /**
  * Two readings in a row that were entered in each other's row. A danger once something was dosed on one of them.
@@ -24,7 +18,7 @@ export const swappedRows: Rule = (treatment) => {
   const found: Finding[] = [];
   const { events } = treatment;
   for (let index = 0; index < events.count; index++) {
-    if (!(Math.abs(steady.off[index] ?? NaN) > atAll)) continue;
+    if (!(Math.abs(steady.off[index] ?? NaN) > limits.swapLooked.value)) continue;
     const next = nextReading(events, index);
     const then = next < 0 ? NaN : expectedThen(treatment, steady, index, next);
     if (!isSwapped(treatment, steady, { index, next, then })) continue;
@@ -57,8 +51,12 @@ function isSwapped({ events }: Treatment, steady: SteadyLevels, { index, next, t
   const first = events.amount[index] ?? NaN;
   const second = events.amount[next] ?? NaN;
   const likelier = (2 * (first - second) * (then - expected)) / (spread * spread);
-  const within = fitsWithin * spread;
-  return likelier >= surely && Math.abs(second - expected) < within && Math.abs(first - then) < 1.5 * within;
+  const within = limits.swapFits.value * spread;
+  return (
+    likelier >= limits.swapLikelier.value &&
+    Math.abs(second - expected) < within &&
+    Math.abs(first - then) < 1.5 * within
+  );
 }
 
 function either(

@@ -1,13 +1,11 @@
 import { copperForms, formNames, type FormName } from '../dose/forms.js';
+import { limits } from '../limits/limits.js';
 import type { Finding } from './finding.js';
 import type { Rule } from './rule.js';
 import { dosedBeforeNextTest } from './steady/dosedBeforeNextTest.js';
 import { steadyLevels } from './steady/steadyLevels.js';
 import { fates } from './steady/steadyPass.js';
 import type { Treatment } from './treatment.js';
-
-/** Outside a form's band by so much a reading of it may lie. [standard deviations] */
-const besideBand = 2;
 
 /**
  * A reading that belongs to another system. A danger once something was dosed on it.
@@ -40,7 +38,7 @@ export const swappedSystems: Rule = (treatment, named) => {
 
 /** A form whose band holds the level and lies apart from the card's. */
 function otherForm({ card }: Treatment, written: number, spread: number): FormName | null {
-  const beside = besideBand * spread;
+  const beside = limits.otherBand.value * spread;
   const form = formNames.find((name) => {
     const { band } = copperForms[name];
     const apart = band.high < card.band.low || band.low > card.band.high;

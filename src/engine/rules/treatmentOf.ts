@@ -1,5 +1,6 @@
 import { traceHolds } from '../hold/traceHolds.js';
 import { levelModel, type LevelModel } from '../level/levelModel.js';
+import { limits } from '../limits/limits.js';
 import type { Card } from '../log/card.js';
 import type { ReadingColumns } from '../log/readingColumns.js';
 import { anyTextFits } from '../log/table/anyTextFits.js';
@@ -81,13 +82,10 @@ class LazyTreatment implements Treatment {
   }
 }
 
-/** A meter whose accuracy is not on the card: a fortieth of the aim, at least 0.01 mg/L. Common practice. */
+/** The meter's accuracy; where the card does not say it, a share of the aim, and not less than the least. */
 export function meterAccuracyOf(card: Card): number {
-  return card.meterAccuracy ?? Math.max(0.01, card.aim / 40);
+  return card.meterAccuracy ?? Math.max(limits.meterLeast.value, card.aim / limits.meterOfAim.value);
 }
-
-/** A level wanders by this share of the low limit in a day. Common practice. */
-const driftShare = 0.01;
 
 /** The level model of a treatment, or why it has none. */
 export function treatmentLevels({ events, card }: Pick<Treatment, 'events' | 'card'>): Result<LevelModel, Problem> {
@@ -97,7 +95,7 @@ export function treatmentLevels({ events, card }: Pick<Treatment, 'events' | 'ca
     strength: card.strength,
     accuracy: copperMgPerLitre(meterAccuracyOf(card)),
     percent: card.meterPercent,
-    drift: copperPerRootDay(driftShare * card.band.low),
+    drift: copperPerRootDay(limits.drift.value * card.band.low),
   });
 }
 

@@ -1,23 +1,23 @@
 import { freeAmmonia, type AmmoniaBasis } from '../ammonia/freeAmmonia.js';
-import { celsius, phNbs, practicalSalinity, totalAmmoniaMgPerLitre } from '../units/quantity.js';
+import { limits } from '../limits/limits.js';
+import { celsius, hoursPerDay, phNbs, practicalSalinity, totalAmmoniaMgPerLitre } from '../units/quantity.js';
 import type { Finding, Severity } from './finding.js';
 import type { Rule } from './rule.js';
 import type { Treatment } from './treatment.js';
 
-/** From the worst down. [mg NH3/L] [Practice] */
-const limits: readonly { readonly from: number; readonly severity: Severity }[] = [
-  { from: 0.1, severity: 'danger' },
-  { from: 0.05, severity: 'warning' },
-  { from: 0.02, severity: 'note' },
+/** From the worst down. [mg NH3/L] */
+const grades: readonly { readonly from: number; readonly severity: Severity }[] = [
+  { from: limits.ammoniaDanger.value, severity: 'danger' },
+  { from: limits.ammoniaWarning.value, severity: 'warning' },
+  { from: limits.ammoniaNote.value, severity: 'note' },
 ];
 const tolerance = 1e-9;
 /** More of the total than this is never un-ionised where the formula holds (pH 8.5, 35 °C, 5 g/kg). */
 const mostFree = 0.26;
 /** The formula ends here; in saltier water it overstates NH3 by a trace. [g/kg] */
 const formulaTop = 35;
-const saltiest = 42;
-/** So old a value still tells the water of an ammonia test. [days] */
-const lasting = 1;
+/** How old a value of the water may be for an ammonia test. [days] */
+const lasting = limits.waterTestAge.value / hoursPerDay;
 
 /**
  * Un-ionised ammonia: 0.02 mg/L noted, 0.05 a warning, 0.10 a danger, from the total with pH, temperature and salinity
@@ -33,20 +33,22 @@ export const unionisedAmmonia: Rule = (treatment) => {
   const water = waterAt(treatment);
   const basis = basisOf(treatment);
   const once = new Set<Finding['code']>();
-  let worst = limits.length;
+  let worst = grades.length;
   for (let index = 0; index < log.count; index++) {
     const total = column[index] ?? NaN;
     if (Number.isNaN(total)) continue;
     const judged =
-      total * (basis === 'free' ? 1 : 1.22 * mostFree) < 0.02 - tolerance ? 0 : freeOf(total, basis, water(index));
+      total * (basis === 'free' ? 1 : 1.22 * mostFree) < limits.ammoniaNote.value - tolerance
+        ? 0
+        : freeOf(total, basis, water(index));
     if (typeof judged !== 'number') {
       if (!once.has(judged.code)) found.push({ ...judged, severity: 'note', ...atEntry(treatment, index) });
       once.add(judged.code);
       continue;
     }
-    const reached = limits.findIndex(({ from }) => judged >= from - tolerance);
-    const limit = limits[reached];
-    if (limit === undefined) worst = limits.length;
+    const reached = grades.findIndex(({ from }) => judged >= from - tolerance);
+    const limit = grades[reached];
+    if (limit === undefined) worst = grades.length;
     else if (reached < worst) {
       worst = reached;
       const written = basis === 'free' ? null : ({ written: total, as: basis } as const);
@@ -113,7 +115,7 @@ function freeOf(total: number, basis: AmmoniaBasis | 'free', water: Water): numb
     total: totalAmmoniaMgPerLitre(total),
     pH: phNbs(pH),
     temperature: celsius(temperature),
-    salinity: practicalSalinity(salinity > formulaTop && salinity <= saltiest ? formulaTop : salinity),
+    salinity: practicalSalinity(salinity > formulaTop && salinity <= limits.saltiest.value ? formulaTop : salinity),
     as: basis,
   });
   if (free.ok) return free.value;

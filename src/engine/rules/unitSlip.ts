@@ -1,5 +1,6 @@
 import { levelAfter } from '../level/levelAfter.js';
 import { bandSpreads } from '../level/bandSpreads.js';
+import { limits } from '../limits/limits.js';
 import type { RowFault } from '../log/table/log.js';
 import { instantDays } from '../units/quantity.js';
 import type { Finding } from './finding.js';
@@ -11,13 +12,6 @@ import { steadyModel } from './steady/steadyModel.js';
 import { fates } from './steady/steadyPass.js';
 import type { Treatment } from './treatment.js';
 
-/** So near to what was expected a corrected reading lies. [standard deviations] */
-const fitsWithin = 3.5;
-
-/** Digits changed over bring a reading to within this part of how far off it is written. */
-const muchNearer = 1 / 3;
-/** Ten times as much is told from a level by more than a meter may be off: the spread is taken as no less than this of it. */
-const tellingShare = 0.03;
 /** Standard deviation of what is rounded away of a reading written to 0.01. [mg/L] */
 const rounding = 0.01 / Math.sqrt(12);
 
@@ -83,13 +77,13 @@ function isLater(eventWhen: number, eventRow: number, when: number, row: number)
 
 function nearestMeaning(written: number, expected: number, spread: number): SlipMeaning | null {
   let nearest: SlipMeaning | null = null;
-  let least = fitsWithin;
+  let least = limits.slipFits.value;
   for (const meaning of slipMeanings(written)) {
     // Of 2.25 a tenth is 0.23 once it is rounded, and ten times that is off by what was rounded away.
     const rounded =
       meaning.cause === 'point moved' && meaning.meant > written ? rounding * (meaning.meant / written) : 0;
     if (meaning.cause === 'digits swapped' && !isMuchNearer(meaning.meant, { written, expected })) continue;
-    const allowed = meaning.cause === 'digits swapped' ? spread : Math.max(spread, tellingShare * expected);
+    const allowed = meaning.cause === 'digits swapped' ? spread : Math.max(spread, limits.slipSpread.value * expected);
     const off = Math.abs(meaning.meant - expected) / Math.hypot(allowed, Math.min(rounded, 10 * rounding));
     if (off < least) [nearest, least] = [meaning, off];
   }
@@ -97,7 +91,7 @@ function nearestMeaning(written: number, expected: number, spread: number): Slip
 }
 
 function isMuchNearer(meant: number, { written, expected }: Pick<Slip, 'written' | 'expected'>): boolean {
-  return Math.abs(meant - expected) <= muchNearer * Math.abs(written - expected);
+  return Math.abs(meant - expected) <= limits.digitsNearer.value * Math.abs(written - expected);
 }
 
 interface Slip extends SlipMeaning {

@@ -1,3 +1,4 @@
+import { limits } from '../limits/limits.js';
 import { eventKinds } from '../log/waterEvents.js';
 import { levelTolerance } from '../units/quantity.js';
 import type { Finding, FindingAt, FindingBody } from './finding.js';
@@ -11,17 +12,6 @@ import { steadyLevels, type SteadyLevels } from './steady/steadyLevels.js';
 import { gate } from './steady/steadyPass.js';
 import { windowWithoutDoses } from './steady/windowWithoutDoses.js';
 import type { Treatment } from './treatment.js';
-
-/** A smaller fall, as part of the low limit, is no disturbance. */
-const smallestFall = 0.02;
-/** Below this part of the low limit there is no level to keep. */
-const keptFrom = 0.5;
-/** A dose in the same row that makes up for so much of the fall was for the new water. */
-const madeUp = 0.7;
-/** The next reading tells matched from unmatched where the two levels lie so far apart. [standard deviations] */
-const toTell = 3;
-/** So far below, and the word "matched" is not believed. [standard deviations] */
-const disbelieved = 4;
 
 /**
  * A water change that dilutes the copper: a danger where it takes the level below the low limit.
@@ -57,14 +47,14 @@ function judgedAlone(treatment: Treatment, index: number): Finding | null {
 function judged(treatment: Treatment, steady: SteadyLevels, index: number): UnmatchedChange | null {
   const { events, card, levels } = treatment;
   const before = levelBefore(treatment, steady, index);
-  if (levels === null || !(before >= keptFrom * card.band.low)) return null;
+  if (levels === null || !(before >= limits.levelToKeep.value * card.band.low)) return null;
   const volume = levels.path.steps.volume[index] ?? NaN;
   const litres = events.amount[index] ?? NaN;
   const replacement = events.detail[index] ?? NaN;
   const saysMatched = Number.isNaN(replacement);
   const fall = (litres / volume) * (before - (saysMatched ? 0 : replacement));
   const after = before - fall;
-  if (fall < smallestFall * card.band.low || isMadeUp(treatment, index, fall)) return null;
+  if (fall < limits.smallestFall.value * card.band.low || isMadeUp(treatment, index, fall)) return null;
   if (isLowering(treatment, index, { before, after })) return null;
   const next = nextReading(events, index);
   const shown = shownByNext(treatment, steady, { index, next, fall, saysMatched });
@@ -85,7 +75,7 @@ function isMadeUp({ events, levels }: Treatment, index: number, fall: number): b
   for (let at = index + 1; at < events.count && events.row[at] === events.row[index]; at++) {
     if (events.kind[at] === eventKinds.dose) added += levels?.path.steps.added[at] ?? 0;
   }
-  return added >= madeUp * fall;
+  return added >= limits.madeUp.value * fall;
 }
 
 interface Told {
@@ -104,11 +94,11 @@ function shownByNext(
   if (next < 0 || levels === null) return 'neither';
   const spread = steady.spread[next] ?? NaN;
   const apart = fall * carriedShare(levels.path.steps, steady.rate, index, next);
-  if (!(apart > toTell * spread)) return 'neither';
+  if (!(apart > limits.matchedApart.value * spread)) return 'neither';
   const predicted = steady.predicted[next] ?? NaN;
   const matched = saysMatched ? predicted : predicted + apart;
   const level = events.amount[next] ?? NaN;
   const isNearer = Math.abs(level - matched) < Math.abs(level - (matched - apart));
   if (isNearer) return Math.abs(level - matched) < gate * spread ? 'matched' : 'neither';
-  return level < matched - disbelieved * spread ? 'unmatched' : 'neither';
+  return level < matched - limits.matchedDenied.value * spread ? 'unmatched' : 'neither';
 }

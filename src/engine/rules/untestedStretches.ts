@@ -1,5 +1,6 @@
 import { notedGapDays } from '../hold/holdTerms.js';
-import { secondDays } from '../units/quantity.js';
+import { limits } from '../limits/limits.js';
+import { hoursPerDay, secondDays } from '../units/quantity.js';
 import { countedHolds } from './countedHolds.js';
 import type { Finding } from './finding.js';
 import type { Rule } from './rule.js';
@@ -7,8 +8,7 @@ import { stoppedHold } from './stoppedHold.js';
 import type { Treatment } from './treatment.js';
 import { untestedIn, type Stretch } from './untestedIn.js';
 
-/** From this on a stretch without a test is warned of. [Practice] [days] */
-const warnedGapDays = 72 / 24;
+const warnedGapDays = limits.warnedGap.value / hoursPerDay;
 
 /**
  * Stretches of a hold without a test: over 36 h one note for all, from 72 h a warning each, and beyond the longest gap
@@ -48,8 +48,8 @@ function restarted({ days, row, when }: Stretch, lost: number, { terms }: Treatm
     when,
     row,
     source: 'Practice',
-    hours: days * 24,
-    longestGap: terms.longestGap * 24,
+    hours: days * hoursPerDay,
+    longestGap: terms.longestGap * hoursPerDay,
     days: lost,
   };
 }
@@ -61,7 +61,7 @@ function warned({ days, row, when, isOpen }: Stretch): Finding {
     when,
     row,
     source: 'Practice',
-    hours: days * 24,
+    hours: days * hoursPerDay,
     open: isOpen,
   };
 }
@@ -75,6 +75,6 @@ function note(stretches: readonly Stretch[]): Finding {
     source: 'Practice',
     rows: stretches.filter(({ isOpen }) => !isOpen).map(({ row }) => row),
     openSince: stretches.find(({ isOpen }) => isOpen)?.row ?? null,
-    longest: Math.max(...stretches.map(({ days }) => days)) * 24,
+    longest: Math.max(...stretches.map(({ days }) => days)) * hoursPerDay,
   };
 }

@@ -1,19 +1,17 @@
 import { copperForms, formNames, type FormName } from '../dose/forms.js';
 import { pacePlan } from '../dose/pacePlan.js';
+import { limits } from '../limits/limits.js';
 import { eventKinds } from '../log/waterEvents.js';
-import { levelTolerance, secondDays } from '../units/quantity.js';
+import { hoursPerDay, levelTolerance, secondDays } from '../units/quantity.js';
 import type { Finding } from './finding.js';
 import type { Rule } from './rule.js';
 import type { Treatment } from './treatment.js';
 
-const inARow = 3;
-/** Times the top, and part of the low, outside which no meter's error lies. [Practice] */
-const timesTop = 3;
-const partOfLow = 1 / 3;
-/** Copper is in the water from this part of that limit on. */
-const someCopper = 0.1;
+const inARow = limits.wrongFormReadings.value;
+const timesTop = limits.wrongFormOver.value;
+const partOfLow = limits.wrongFormUnder.value;
 /** So long after the last dose a raise is over. [days] */
-const afterDoses = 1.5;
+const afterDoses = limits.raiseOver.value / hoursPerDay;
 
 /**
  * Three readings in a row that belong to another form or band: over three times the top, or under a third of the low.
@@ -35,7 +33,8 @@ export const wrongForm: Rule = (treatment) => {
   for (let index = 0; index < readings.count; index++) {
     const level = readings.low[index] ?? NaN;
     above = level > high ? above + 1 : 0;
-    const counts = level < low && level > someCopper * low && raised(index) && (until < 0 || index < until);
+    const counts =
+      level < low && level > limits.wrongFormTrace.value * low && raised(index) && (until < 0 || index < until);
     below = counts ? below + 1 : 0;
     if (above === inARow) return [finding(treatment, index, { side: 'above', limit: timesTop * card.band.high })];
     if (below === inARow) return [finding(treatment, index, { side: 'below', limit: partOfLow * card.band.low })];
@@ -73,7 +72,7 @@ function isLevelSince({ readings }: Treatment, reading: number): boolean {
   const when = readings.when[reading] ?? NaN;
   let from = reading;
   while (from >= 0 && when - (readings.when[from] ?? NaN) < afterDoses - secondDays) from--;
-  return from >= 0 && (readings.low[reading] ?? NaN) < 1.25 * (readings.low[from] ?? NaN);
+  return from >= 0 && (readings.low[reading] ?? NaN) < limits.stillRising.value * (readings.low[from] ?? NaN);
 }
 
 function finding(
@@ -98,7 +97,9 @@ function finding(
 function formFor(levels: readonly number[], own: FormName | null): FormName | null {
   const inBand = (name: FormName): boolean => {
     const { low, high } = copperForms[name].band;
-    return levels.every((level) => level > 0.8 * low && level < 1.2 * high);
+    return levels.every(
+      (level) => level > (1 - limits.formFits.value) * low && level < (1 + limits.formFits.value) * high,
+    );
   };
   return formNames.find((name) => name !== own && inBand(name)) ?? null;
 }

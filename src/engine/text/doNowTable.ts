@@ -1,5 +1,6 @@
 import type { Task, TestReason } from '../audit/task.js';
 import { columnsOf, type Table, type TableCell } from '../result/table.js';
+import { limits } from '../limits/limits.js';
 import { shownNumber } from '../units/shown.js';
 
 export const doNowColumns = columnsOf({ Do: 'text', Amount: 'number', Unit: 'text', By: 'time', Why: 'text' });
@@ -70,7 +71,7 @@ const noStrength = 'a dose is due, and its mL cannot be computed without the str
 
 function doseReason({ from, to, raising }: Extract<Task, { kind: 'dose' }>): string {
   const where = raising ? 'below the band' : 'close to the low limit';
-  return `${where}: from ${level(from)} to ${level(to)} mg/L; test 2 h after, before any other dose`;
+  return `${where}: from ${level(from)} to ${level(to)} mg/L; test ${limits.mixing.value} h after, before any other dose`;
 }
 
 function changeReason({ from, to }: Extract<Task, { kind: 'change' }>): string {
@@ -93,7 +94,7 @@ function testReason(because: TestReason): string {
     case 'too old':
       return `the last test is ${because.hours.toFixed(1)} h old, more than ${because.limit} h: nothing is computed on it`;
     case 'dosed since':
-      return 'a dose was given since the last test: let it mix 2 h, then test';
+      return `a dose was given since the last test: let it mix ${limits.mixing.value} h, then test`;
     case 'no one level':
       return 'the last reading leaves open whether the level is in the band: use a test that shows the level itself';
     case 'changed since':

@@ -1,4 +1,6 @@
 import type { GateReason } from '../audit/gates/gate.js';
+import { limits } from '../limits/limits.js';
+import { hoursPerDay } from '../units/quantity.js';
 import { shownNumber } from '../units/shown.js';
 import { isoFromSerial } from '../../base/isoFromSerial.js';
 
@@ -85,7 +87,7 @@ function fishText(
     case 'none-noted':
       return `no ${why.about} noted in the last ${why.days} days`;
     case 'died':
-      return `${why.count} died in the last 7 days, the last on ${isoFromSerial(why.when)} (row ${why.row})`;
+      return `${why.count} died in the last ${why.days} days, the last on ${isoFromSerial(why.when)} (row ${why.row})`;
   }
 }
 
@@ -110,9 +112,9 @@ function afterText(
     case 'not-tested-out':
       return 'the hold is not over: no test after it shows the copper gone';
     case 'test-due':
-      return `test again ${why.after} after the last change, from ${isoFromSerial(why.due)} on: copper comes back off silicone and sand`;
+      return `test again ${testOut(why.after)} after the last change, from ${isoFromSerial(why.due)} on: copper comes back off silicone and sand`;
     case 'copper-out':
-      return `tests 48 h and 7 days after the change of ${isoFromSerial(why.change)} show no copper; never for invertebrates`;
+      return `tests ${testOut('first')} and ${testOut('second')} after the change of ${isoFromSerial(why.change)} show no copper; never for invertebrates`;
     case 'observed':
       return (
         `from ${isoFromSerial(why.ended)}: ${isoFromSerial(why.earliest)} at the earliest` +
@@ -121,6 +123,11 @@ function afterText(
     case 'not-begun':
       return 'begins when the copper is out';
   }
+}
+
+/** How long after the last change each of the two tests comes. */
+function testOut(test: 'first' | 'second'): string {
+  return test === 'first' ? `${limits.firstTestOut.value} h` : `${limits.secondTestOut.value / hoursPerDay} days`;
 }
 
 const longest = 60;

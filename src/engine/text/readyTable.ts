@@ -1,5 +1,6 @@
 import type { Ready } from '../audit/readyGates.js';
 import { columnsOf, type Table } from '../result/table.js';
+import { limits } from '../limits/limits.js';
 import { gateText } from './gateText.js';
 
 export const readyColumns = columnsOf({ Gate: 'text', Met: 'text', Since: 'time', Why: 'text' });
@@ -22,5 +23,5 @@ function verdictText({ verdict, against, mayTransfer }: Ready): string {
 }
 
 const transfer =
-  'fish that have had 14 days of this hold may go to a dry or new, copper-free observation tank, with no water, nets or ' +
-  'equipment (common practice)';
+  `fish that have had ${limits.transferDays.value} days of this hold may go to a dry or new, copper-free observation tank, ` +
+  'with no water, nets or equipment (common practice)';

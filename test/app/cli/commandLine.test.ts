@@ -84,7 +84,8 @@ describe('lazaret', () => {
     const { code, out } = lazaret('--help');
     expect(code).toBe(0);
     expect(out).toMatch(/Copper is a poison/);
-    for (const command of ['calc', 'recalc', 'audit', 'template', 'functions']) expect(out).toContain(command);
+    for (const command of ['calc', 'recalc', 'audit', 'template', 'functions', 'limits'])
+      expect(out).toContain(command);
     expect(lazaret().code).toBe(2);
     expect(lazaret('cure').code).toBe(2);
     expect(lazaret('calc').err).toMatch(/missing required argument 'formula'/);
@@ -101,6 +102,14 @@ describe('lazaret functions', () => {
     for (const { id } of functions) expect(out).toContain(`QT.${id}(`);
     expect(lazaret('functions', 'holddays').out).toMatch(/^THE HOLD\n\nQT\.HOLDDAYS\(when, copper, band, \[asOf\]/);
     expect(lazaret('functions', 'QT.NONE')).toMatchObject({ code: 2, out: '' });
+  });
+
+  it('lists the limits with unit, status and source', () => {
+    const { code, out } = lazaret('limits');
+    expect(code).toBe(0);
+    expect(out).toMatch(/^Limit +Value +Unit +Decides +Status +Source\n/);
+    expect(out).toMatch(/\ntransfer gap +48 +h +.* practice +common practice/);
+    expect(out).toMatch(/\nsalinity danger +20 +g\/kg +.* memory +from memory/);
   });
 });
 

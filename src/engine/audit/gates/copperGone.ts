@@ -1,3 +1,4 @@
+import { limits } from '../../limits/limits.js';
 import { eventKinds } from '../../log/waterEvents.js';
 import type { Treatment } from '../../rules/treatment.js';
 import { levelTolerance } from '../../units/quantity.js';
@@ -17,11 +18,6 @@ type CopperGone =
       readonly tests: readonly number[];
     };
 
-/** A reading up to this is none to speak of; the meter's own error where that is larger. [Practice] [mg/L] */
-const trace = 0.02;
-/** A "less than" of more than this shows nothing. [Practice] [mg/L] */
-const largestBound = 0.1;
-
 /**
  * Whether the copper is out of the water after the hold.
  *
@@ -34,13 +30,13 @@ export function copperGone(treatment: Treatment): CopperGone {
   const { readings, card, events } = treatment;
   const { holdTo } = treatmentPhases(treatment);
   if (holdTo === Infinity) return { kind: 'not begun' };
-  const limit = Math.max(trace, Math.min(card.meterAccuracy ?? 0, largestBound));
+  const limit = Math.max(limits.copperGone.value, Math.min(card.meterAccuracy ?? 0, limits.goneBound.value));
   const tests: number[] = [];
   for (let index = readings.count - 1; index >= 0; index--) {
     const row = readings.row[index] ?? 0;
     const odd = readings.odd.get(row);
     const high = odd?.high ?? readings.low[index] ?? NaN;
-    const isOut = high <= (odd?.under === undefined ? limit : largestBound) + levelTolerance;
+    const isOut = high <= (odd?.under === undefined ? limit : limits.goneBound.value) + levelTolerance;
     const when = readings.when[index] ?? NaN;
     if (!isOut && tests.length === 0) return { kind: 'in', level: high, row, when, limit };
     if (!isOut) break;

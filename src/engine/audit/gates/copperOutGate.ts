@@ -1,11 +1,12 @@
+import { limits } from '../../limits/limits.js';
 import type { Treatment } from '../../rules/treatment.js';
 import { hoursPerDay, secondDays } from '../../units/quantity.js';
 import { copperGone } from './copperGone.js';
 import type { Gate } from './gate.js';
 
 /** Copper comes back off silicone and sand: these tests after the last change show that it does not. [Practice] [days] */
-const firstTest = 48 / hoursPerDay;
-const secondTest = 7;
+const firstTest = limits.firstTestOut.value / hoursPerDay;
+const secondTest = limits.secondTestOut.value / hoursPerDay;
 
 /** Whether the copper is out, by a test 48 h and another 7 days after the last change of water that took it out. */
 export function copperOutGate(treatment: Treatment): Gate {
@@ -20,9 +21,9 @@ export function copperOutGate(treatment: Treatment): Gate {
     case 'out': {
       const { change, tests } = gone;
       const first = tests.find((when) => when >= change + firstTest - secondDays);
-      if (first === undefined) return no({ code: 'test-due', after: '48 h', change, due: change + firstTest });
+      if (first === undefined) return no({ code: 'test-due', after: 'first', change, due: change + firstTest });
       const second = tests.find((when) => when > first && when >= change + secondTest - secondDays);
-      if (second === undefined) return no({ code: 'test-due', after: '7 days', change, due: change + secondTest });
+      if (second === undefined) return no({ code: 'test-due', after: 'second', change, due: change + secondTest });
       return { name, met: 'yes', since: second, why: { code: 'copper-out', change, tested: second } };
     }
   }

@@ -1,8 +1,10 @@
+import { limits } from '../../limits/limits.js';
 import { deathRows } from '../../rules/deathRows.js';
 import type { Treatment } from '../../rules/treatment.js';
 import { secondDays } from '../../units/quantity.js';
 import type { Gate } from './gate.js';
-import { quietDays } from './quietDays.js';
+
+const quietDays = limits.quietDays.value;
 
 /** Whether the last seven days were without deaths; fish dead on arrival died of something else. */
 export function deathsGate(treatment: Treatment): Gate {
@@ -17,7 +19,7 @@ export function deathsGate(treatment: Treatment): Gate {
       (sum, each) => sum + (each.when > since + secondDays ? each.count - each.onArrival : 0),
       0,
     );
-    return { name, met: 'no', since: null, why: { code: 'died', count, row, when } };
+    return { name, met: 'no', since: null, why: { code: 'died', count, days: quietDays, row, when } };
   }
   const isWritten = log.count > 0 && (log.when[log.count - 1] ?? NaN) > since + secondDays;
   if (log.texts.dead === null || !isWritten) {

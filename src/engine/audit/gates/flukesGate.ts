@@ -1,3 +1,4 @@
+import { limits } from '../../limits/limits.js';
 import { secondBathWindow } from '../../plan/secondBathWindow.js';
 import type { Treatment } from '../../rules/treatment.js';
 import type { Gate } from './gate.js';
@@ -11,7 +12,9 @@ export function flukesGate(treatment: Treatment): Gate {
   }
   const { from, until } = secondBathWindow();
   // Noted at another time of day, a bath is still of that day.
-  const second = later.find((when) => when - first >= from - 0.5 && when - first <= until + 0.5) ?? null;
+  const second =
+    later.find((when) => when - first >= from - limits.bathDay.value && when - first <= until + limits.bathDay.value) ??
+    null;
   const why = { code: 'praziquantel', first, second, from, until } as const;
   return { name: 'flukes treated', met: 'yes', since: second ?? first, why };
 }

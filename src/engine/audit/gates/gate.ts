@@ -29,7 +29,13 @@ export type GateReason =
   | { readonly code: 'no-recovery'; readonly text: string; readonly row: number }
   | { readonly code: 'nothing-written'; readonly about: 'signs' | 'deaths'; readonly days: number }
   | { readonly code: 'none-noted'; readonly about: 'signs' | 'deaths'; readonly days: number }
-  | { readonly code: 'died'; readonly count: number; readonly row: number; readonly when: number }
+  | {
+      readonly code: 'died';
+      readonly count: number;
+      readonly days: number;
+      readonly row: number;
+      readonly when: number;
+    }
   | {
       readonly code: 'praziquantel';
       readonly first: number;
@@ -47,7 +53,7 @@ export type GateReason =
       readonly limit: number;
     }
   | { readonly code: 'not-tested-out' }
-  | { readonly code: 'test-due'; readonly after: '48 h' | '7 days'; readonly change: number; readonly due: number }
+  | { readonly code: 'test-due'; readonly after: 'first' | 'second'; readonly change: number; readonly due: number }
   | { readonly code: 'copper-out'; readonly change: number; readonly tested: number }
   | { readonly code: 'observed'; readonly ended: number; readonly earliest: number; readonly advised: number }
   | { readonly code: 'not-begun' };

@@ -1,5 +1,6 @@
 import type { FormName } from '../../dose/forms.js';
 import type { Hold } from '../../hold/holdTrace.js';
+import { limits } from '../../limits/limits.js';
 import type { Card } from '../../log/card.js';
 import type { ReadingColumns } from '../../log/readingColumns.js';
 import { observationEnd } from '../../plan/observationEnd.js';
@@ -10,9 +11,6 @@ import { copperMgPerLitre, secondDays, serialDay, type CopperMgPerLitre } from '
 import { copperGone } from './copperGone.js';
 import type { Gate } from './gate.js';
 import { praziquantelBaths } from './praziquantelBaths.js';
-
-/** Only chelated copper is run at levels like this. [mg/L] */
-const chelatedFrom = 1.5;
 
 /**
  * Whether the observation is over: from the first reading that shows the copper gone, or the last praziquantel after it,
@@ -36,7 +34,7 @@ export function observationGate(treatment: Treatment): Gate {
 }
 
 function formOn({ form, band }: Card): FormName {
-  return form ?? (band.low >= chelatedFrom ? 'chelated' : 'sulfate');
+  return form ?? (band.low >= limits.chelatedFrom.value ? 'chelated' : 'sulfate');
 }
 
 function medianLevel({ low }: ReadingColumns, { firstIndex, lastIndex }: Hold): CopperMgPerLitre {

@@ -1,9 +1,11 @@
+import { limits } from '../../limits/limits.js';
 import type { SignRow } from '../../rules/signs/signSteps.js';
 import { signsAfterArrival } from '../../rules/signsAfterArrival.js';
 import type { Treatment } from '../../rules/treatment.js';
 import { secondDays } from '../../units/quantity.js';
 import type { Gate } from './gate.js';
-import { quietDays } from './quietDays.js';
+
+const quietDays = limits.quietDays.value;
 
 /**
  * Whether the last seven days were without signs. A column of signs that is used counts: a row without a text says that

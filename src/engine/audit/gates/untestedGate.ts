@@ -1,14 +1,12 @@
 import { heldFrom } from '../../hold/heldFrom.js';
+import { limits } from '../../limits/limits.js';
 import { firstLongEnough } from '../../rules/firstLongEnough.js';
 import type { Treatment } from '../../rules/treatment.js';
 import { hoursPerDay, secondDays } from '../../units/quantity.js';
 import type { Gate } from './gate.js';
 import { longestStretch } from './longestStretch.js';
 
-/** A hold of fewer days than any published course is one before a transfer. [days] */
-const publishedCourse = 21;
-/** None of the days before a transfer may be untested for longer. [Practice] [days] */
-const beforeTransfer = 48 / hoursPerDay;
+const beforeTransfer = limits.transferGap.value / hoursPerDay;
 
 /** Whether a stretch of the hold was untested for too long: over the longest gap, or 48 h in a hold before a transfer. */
 export function untestedGate({ trace, terms, card, readings, now }: Treatment): Gate {
@@ -16,7 +14,7 @@ export function untestedGate({ trace, terms, card, readings, now }: Treatment): 
   const hold = firstLongEnough(trace, terms, card.days) ?? trace.running;
   if (hold === null) return { name, met: 'no', since: null, why: { code: 'no-hold' } };
   const gap = terms.longestGap;
-  const limit = card.days < publishedCourse ? Math.min(gap, beforeTransfer) : gap;
+  const limit = card.days < limits.publishedCourse.value ? Math.min(gap, beforeTransfer) : gap;
   const between = longestStretch(readings, hold);
   const since = hold === trace.running && trace.last !== null ? now - trace.last.when : 0;
   const longest = Math.max(between, since);

@@ -1,3 +1,4 @@
+import { limits } from '../../limits/limits.js';
 import { instantDays, secondDays } from '../../units/quantity.js';
 import { OpenSigns } from './openSigns.js';
 import { rememberedReading } from './rememberedReading.js';
@@ -14,7 +15,7 @@ export interface SignRow extends SignText {
 }
 
 /** So long without a sign after the last one, and the next is a second episode even if nobody wrote "recovered". [days] */
-const clearDays = 3;
+const clearDays = limits.clearDays.value;
 
 interface Course {
   phase: 'well' | 'ill' | 'recovered' | 'stopped';

@@ -1,3 +1,4 @@
+import { limits } from '../../limits/limits.js';
 import { eventKinds } from '../../log/waterEvents.js';
 import { levelTolerance } from '../../units/quantity.js';
 import { signStepAt } from '../signs/signStepAt.js';
@@ -6,9 +7,6 @@ import { entryOfRow } from './entryOfRow.js';
 
 const takingOut =
   /\b(?:copper out|(?:remov|lower|reduc|dilut|pull|strip|clear)(?:e|es|ed|ing)?\b[^.;]*\b(?:cu|copper|level)|bring(?:ing)? (?:it|copper|level) down)\b/i;
-/** From so many changes after the last reading in the band on, copper is being taken out. */
-const series = 2;
-
 /**
  * Whether a water change lowers the level on purpose: from above the band into it, for fish that show signs and without
  * leaving the band, in words, or as one of several changes after the last reading in the band.
@@ -47,5 +45,5 @@ function isTakingOut({ events, card }: Treatment, index: number): boolean {
     if (events.kind[at] === eventKinds.dose) return false;
     if (events.kind[at] === eventKinds.change && !Number.isNaN(events.detail[at] ?? NaN)) changes++;
   }
-  return changes >= series;
+  return changes >= limits.loweringChanges.value;
 }

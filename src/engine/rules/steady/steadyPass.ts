@@ -1,3 +1,4 @@
+import { limits } from '../../limits/limits.js';
 import { readingError } from './readingError.js';
 import { carry, startAt, type Known, type Passing } from './steadyKnown.js';
 
@@ -20,7 +21,7 @@ export interface SteadyPass {
 }
 
 /** So many standard deviations off, and a reading does not fit. */
-export const gate = 5;
+export const gate = limits.gate.value;
 
 /**
  * Kalman's filter that a stray reading does not lead astray.

@@ -1,3 +1,4 @@
+import { limits } from '../../limits/limits.js';
 import { shown, shownNumber } from '../../units/shown.js';
 import type { WarnedMedicine } from '../../plan/medicineOf.js';
 import { named } from './named.js';
@@ -15,7 +16,7 @@ const warnings: Readonly<Record<WarnedMedicine, PlanText>> = {
   },
   'low-salinity': {
     doing: 'danger: no low-salinity treatment together with copper',
-    why: `from memory: copper harms more in thin salt water; copper below 25 g/kg is a warning (${named('ZecHadfieldHungerford2021')})`,
+    why: `from memory: copper harms more in thin salt water; copper below ${limits.salinityWarning.value} g/kg is a warning (${named('ZecHadfieldHungerford2021')})`,
   },
   'copper-remover': {
     doing: 'take it out of the filter before the first dose; use it when copper goes out',
@@ -47,6 +48,6 @@ export const medicineTexts = {
   }),
   'second-praziquantel': ({ from, until }) => ({
     doing: `praziquantel, second bath: between now and ${shownNumber(until - from)} days from now, day ${shownNumber(from)} to ${shownNumber(until)} after the first at 25 °C; cooler water takes longer`,
-    why: `derived: eggs outlive the bath, hatching begins at 5–6 days, maturity at 10–11 (${named('BondadReantasoEtAl1995')})`,
+    why: `derived: eggs outlive the bath, hatching begins at ${limits.hatchingFirst.value}–${limits.hatchingLast.value} days, maturity at ${limits.flukeMaturity.value}–11 (${named('BondadReantasoEtAl1995')})`,
   }),
 } satisfies Partial<PlanTexts>;

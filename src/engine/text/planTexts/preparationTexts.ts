@@ -1,3 +1,4 @@
+import { limits } from '../../limits/limits.js';
 import { shownNumber } from '../../units/shown.js';
 import { named } from './named.js';
 import type { PlanTexts } from './planTexts.js';
@@ -14,7 +15,7 @@ export const preparationTexts = {
     why: 'common practice: a wrong volume makes every dose wrong, and rock, sand and carbon take up copper',
   }),
   baseline: () => ({
-    doing: 'test before any dose: copper must read none, ammonia none, salinity 25 g/kg or more',
+    doing: `test before any dose: copper must read none, ammonia none, salinity ${limits.salinityWarning.value} g/kg or more`,
     why: `common practice; salinity ${named('ZecHadfieldHungerford2021')}`,
   }),
   supplies: ({ pace, tests, testsAfter, aim, lossPerDay }) => ({
@@ -30,7 +31,7 @@ export const preparationTexts = {
     why: 'common practice: danger, they set copper free from amine and chelated products and can kill in hours',
   }),
   'short-course': ({ days }) => ({
-    doing: `note: ${shownNumber(days)} days is a short course; plan 30`,
-    why: `${named('ZecHadfieldHungerford2021')}: courses under 14 days were counted as short; 30 days is common practice`,
+    doing: `note: ${shownNumber(days)} days is a short course; plan ${limits.holdDays.value}`,
+    why: `${named('ZecHadfieldHungerford2021')}: courses under ${limits.shortCourse.value} days were counted as short; ${limits.holdDays.value} days is common practice`,
   }),
 } satisfies Partial<PlanTexts>;

@@ -1,0 +1,23 @@
+import { limits, limitStatus, type Limit } from '../limits/limits.js';
+import { columnsOf, type Table } from '../result/table.js';
+import { sourceText } from './sourceText.js';
+
+const limitsColumns = columnsOf({
+  Limit: 'text',
+  Value: 'number',
+  Unit: 'text',
+  Decides: 'text',
+  Status: 'text',
+  Source: 'text',
+});
+
+/** Every limit that a rule, a plan, a gate or a task reads. */
+export function limitsTable(): Table {
+  return { columns: limitsColumns, rows: Object.entries(limits).map(([name, limit]) => limitRow(name, limit)) };
+}
+
+function limitRow(name: string, limit: Limit): Table['rows'][number] {
+  const { value, unit, decides, source } = limit;
+  const words = name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+  return [words, Number(value.toPrecision(4)), unit, decides, limitStatus(limit), sourceText(source)];
+}
