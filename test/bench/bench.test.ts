@@ -1,10 +1,8 @@
 import { standInHost } from '../host/standInHost.js';
 import { folderBench } from './folderBench.js';
 import { logBenches } from './logBenches.js';
-import { whereChromium } from '../browser/whereChromium.js';
 import { benches, holdChance } from './benches.js';
 import { medianRatio } from './medianRatio.js';
-import { pageBench } from './pageBench.js';
 
 const host = standInHost();
 const every = [...benches(host, 200), ...logBenches(host, 1000), folderBench(3)];
@@ -20,12 +18,4 @@ describe('the benchmarks', () => {
   it('HOLDCHANCE, 200 readings runs', () => {
     expect(holdChance(standInHost())()).toBeGreaterThan(0);
   });
-});
-
-whereChromium('the benchmark of the page', () => {
-  it('measures load and plot', async () => {
-    const { load, plot } = await pageBench(50);
-    expect(load).toBeGreaterThan(0);
-    expect(plot).toBeGreaterThan(0);
-  }, 60_000);
 });

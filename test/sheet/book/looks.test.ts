@@ -1,9 +1,7 @@
-import { Workbook } from 'exceljs';
 import { loadExcelize } from '../../../src/app/templates/loadExcelize';
-import type { Book } from '../../../src/sheet/book/book';
 import type { CellLook } from '../../../src/sheet/book/cellLook';
 import { readBook } from '../../../src/sheet/read/readBook';
-import { converted, whereOffice } from '../../office/whereOffice';
+import { expectLooks, workbookWithLooks } from './workbookWithLooks';
 import { cellAt } from './values';
 import { spreadsheetNamespace, xlsxOf } from './xlsxOf';
 
@@ -150,50 +148,10 @@ describe('readBook with looks', () => {
   });
 });
 
-async function byExceljs(): Promise<Uint8Array> {
-  const book = new Workbook();
-  const views = [{ state: 'frozen', xSplit: 0, ySplit: 1, showGridLines: false } as const];
-  const sheet = book.addWorksheet('Log', { views, properties: { tabColor: { argb: 'FF1F4E5F' } } });
-  sheet.getCell('A1').value = 'Copper mg/L';
-  sheet.getCell('A1').font = { bold: true, size: 14, name: 'Arial', color: { argb: 'FFFFFFFF' } };
-  sheet.getCell('A1').fill = { type: 'pattern', pattern: 'solid', fgColor: { argb: 'FF37677A' } };
-  sheet.getCell('A1').alignment = { wrapText: true, horizontal: 'right', vertical: 'middle' };
-  sheet.getCell('A1').border = { bottom: { style: 'medium', color: { argb: 'FFB4521E' } } };
-  sheet.getRow(1).height = 36;
-  sheet.getCell('B3').numFmt = '0.0';
-  sheet.getCell('B3').fill = { type: 'pattern', pattern: 'solid', fgColor: { argb: 'FFE6F0FA' } };
-  sheet.getRow(4).hidden = true;
-  sheet.getCell('A4').value = 1;
-  sheet.getColumn(5).hidden = true;
-  sheet.getCell('A5').value = 'last';
-  return new Uint8Array(await book.xlsx.writeBuffer());
-}
-
-/** What the file of exceljs is to be read as, whoever saved it since. */
-function checkExceljs(book: Book): void {
-  expect(cellAt(book, 'A1')?.look).toMatchObject({
-    bold: true,
-    size: 14,
-    font: 'Arial',
-    colour: '#ffffff',
-    fill: '#37677a',
-    across: 'right',
-    upright: 'center',
-    wrap: true,
-    borders: { bottom: { line: 'medium', colour: '#b4521e' } },
-  });
-  expect(cellAt(book, 'B3')).toMatchObject({ value: null, format: '0.0', look: { fill: '#e6f0fa' } });
-  const layout = book.sheets[0]?.layout;
-  expect(layout?.heights[0]).toBe(48);
-  expect(layout?.fixedRows.has(0)).toBe(true);
-  expect([layout?.hiddenRows.has(3), layout?.hiddenRows.has(4)]).toEqual([true, false]);
-  expect([layout?.hiddenColumns.has(4), layout?.hiddenColumns.has(0)]).toEqual([true, false]);
-}
-
 describe('readBook with looks of other hands', () => {
   it('reads those of exceljs', async () => {
-    const book = readBook(await byExceljs(), 'log.xlsx', looks);
-    checkExceljs(book);
+    const book = readBook(await workbookWithLooks(), 'log.xlsx', looks);
+    expectLooks(book);
     expect(book.sheets[0]?.layout).toMatchObject({
       frozen: { rows: 1, columns: 0 },
       gridlines: false,
@@ -229,13 +187,5 @@ describe('readBook with looks of other hands', () => {
     expect(cellAt(book, 'B2')).toEqual({ value: 'words', look });
     expect(cellAt(book, 'B3')).toEqual({ value: null, look });
     expect(book.sheets[0]?.layout?.heights[1]).toBe(40);
-  });
-});
-
-whereOffice('readBook with looks of LibreOffice', () => {
-  jest.setTimeout(120_000);
-
-  it.each(['xlsx', 'ods'])('reads those of exceljs after they became %s', async (to) => {
-    checkExceljs(readBook(converted(await byExceljs(), { from: 'xlsx', to }), `log.${to}`, looks));
   });
 });

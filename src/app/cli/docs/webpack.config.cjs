@@ -6,7 +6,7 @@ module.exports = {
   mode: 'production',
   target: 'node',
   entry: { docs: './src/app/cli/docs/main.ts' },
-  output: { path: path.resolve(__dirname, '../../../dist') },
+  output: { path: path.resolve(__dirname, '../../../../dist') },
   module: { rules: [{ test: /\.ts$/, loader: 'ts-loader', options: { transpileOnly: true, instance: 'docs' } }] },
   resolve: { extensions: ['.ts', '.js'], extensionAlias: { '.js': ['.ts', '.js'] } },
   optimization: { minimize: false },

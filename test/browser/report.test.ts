@@ -3,11 +3,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
-import { openBrowser } from '../../browser/openPage.js';
-import { whereChromium } from '../../browser/whereChromium.js';
-import { shopTreatment } from '../plot/demoTreatments.js';
-import { reportHtml } from '../../../src/app/report/reportHtml.js';
-import { auditedDemo, made, pastReport, troubledReport } from './demoReports.js';
+import { openBrowser } from './openPage.js';
+import { whereChromium } from './whereChromium.js';
+import { shopTreatment } from '../app/plot/demoTreatments.js';
+import { reportHtml } from '../../src/app/report/reportHtml.js';
+import { auditedDemo, made, pastReport, troubledReport } from '../app/report/demoReports.js';
 import { faintTexts } from './faintTexts.js';
 import { textsInTheWay } from './textsInTheWay.js';
 
