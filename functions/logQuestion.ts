@@ -9,7 +9,7 @@ import {
   unlessBlankOrZero,
   type ColumnKind,
   type Log,
-  type LoggedTreatment,
+  type Treatment,
   type LogRange,
   type Problem,
   type Result,
@@ -41,7 +41,7 @@ export function logQuestion({
   needsMoment = false,
   strict = false,
   needs = ['time', 'copper'],
-}: LogArguments): Result<LoggedTreatment, Problem> {
+}: LogArguments): Result<Treatment, Problem> {
   const moment = cellOf(asOf);
   const now = needsMoment ? timeIn(moment)('as of') : unlessBlankOrZero(moment, timeIn, undefined)('as of');
   if (!now.ok) return now;

@@ -8,49 +8,68 @@ export type { Cell } from './units/cell.js';
 export { argumentsIn } from './units/readers/argumentsIn.js';
 export { choiceIn, confirmIn, wholeNumberIn } from './units/readers/choiceReaders.js';
 export { changeIn, changePercentIn, chanceIn, meterPercentIn } from './units/readers/percentReaders.js';
-export * from './units/readers/quantityReaders.js';
-export { named, optionally, unlessBlankOrZero, type Reader } from './units/readers/reader.js';
+export {
+  volumeIn,
+  litresOrNone,
+  dosedVolumeIn,
+  lengthIn,
+  lengthOrNone,
+  strengthIn,
+  saltMassIn,
+  accuracyIn,
+  temperatureIn,
+  phIn,
+  specificGravityIn,
+  ammoniaSettingIn,
+  salinityIn,
+  hoursIn,
+  daysIn,
+  levelIn,
+  levelSettingIn,
+  ammoniaIn,
+  totalAmmoniaIn,
+  levelOr,
+} from './units/readers/quantityReaders.js';
+export { named, optionally, unlessBlankOrZero } from './units/readers/reader.js';
 export { gapIn, timeIn } from './units/readers/timeReaders.js';
-export * from './units/quantity.js';
-export { serialFromDate } from '../base/serialFromDate.js';
-export { parseReading } from './log/parseReading.js';
+export {
+  litres,
+  millilitres,
+  centimetres,
+  copperMgPerLitre,
+  copperMgPerMl,
+  copperPerRootDay,
+  serialDay,
+  days,
+  hours,
+  celsius,
+  fraction,
+} from './units/quantity.js';
 export type { RawRange } from './log/parallelRanges.js';
 export { readingLevel } from './log/readingLevel.js';
-export { readReadings } from './log/readReadings.js';
-export type { ReadingColumns } from './log/readingColumns.js';
 export { holdDays } from './hold/holdDays.js';
 export { holdEnds } from './hold/holdEnds.js';
 export { holdRows } from './hold/holdRows.js';
-export { holdSpans, type HoldSpan } from './hold/holdSpans.js';
+export { holdSpans } from './hold/holdSpans.js';
 export { holdStart } from './hold/holdStart.js';
 export { holdRowsTable } from './text/holdRowsTable.js';
 export { holdsTable } from './text/holdsTable.js';
 export { message } from './text/message.js';
 export { bandIn, formBand } from './hold/bandIn.js';
-export type { HoldTerms } from './hold/holdTerms.js';
 export { usualHoldDays, usualLongestGapDays } from './log/usualTerms.js';
-export type { JudgedBand } from './hold/holdRows.js';
 export { formIn } from './dose/formIn.js';
-export { copperFraction } from './chemistry/copperFraction.js';
-export { copperInSalt } from './chemistry/copperInSalt.js';
-export { copperMass } from './chemistry/copperMass.js';
-export { saltNames, type SaltName } from './chemistry/copperSalts.js';
+export { saltNames } from './chemistry/copperSalts.js';
 export { labelStrength } from './chemistry/labelStrength.js';
-export { molarMass } from './chemistry/molarMass.js';
-export { saltForCopper } from './chemistry/saltForCopper.js';
 export { stockGrams } from './chemistry/stockGrams.js';
 export { stockStrength } from './chemistry/stockStrength.js';
-export { thinnedStock, type ThinnedStock } from './chemistry/thinnedStock.js';
+export { thinnedStock } from './chemistry/thinnedStock.js';
 export { netVolume } from './volume/netVolume.js';
 export { volumeByDose } from './volume/volumeByDose.js';
-export { bandOf } from './dose/bandOf.js';
 export { copperDose } from './dose/copperDose.js';
 export { copperRise } from './dose/copperRise.js';
-export { formOf } from './dose/formOf.js';
-export { copperForms, formNames, type CopperForm, type FormName, type LevelSpan } from './dose/forms.js';
-export { paceNames, pacePlan, type Pace, type PaceName, type PacePlan } from './dose/pacePlan.js';
-export { ramp, type RampStep } from './dose/ramp.js';
-export { splitDose, type DosePart } from './dose/splitDose.js';
+export { copperForms, type FormName } from './dose/forms.js';
+export { ramp } from './dose/ramp.js';
+export { splitDose } from './dose/splitDose.js';
 export { changesToClear } from './water/changesToClear.js';
 export { changeToLower } from './water/changeToLower.js';
 export { copperForChange } from './water/copperForChange.js';
@@ -68,9 +87,6 @@ export { specificGravityOfSeawater } from './seawater/specificGravityOfSeawater.
 export { ammoniaChangeTable } from './text/ammoniaChangeTable.js';
 export { lossRateTable } from './text/lossRateTable.js';
 export { lossRate } from './water/lossRate.js';
-export { timesAcuteCriterion } from './chemistry/timesAcuteCriterion.js';
-export { publishedValues } from './selfcheck/publishedValues.js';
-export type { PublishedValue } from './selfcheck/publishedValue.js';
 export { cautions } from './text/cautions.js';
 export { cautionsTable } from './text/cautionsTable.js';
 export { selfCheckTable } from './text/selfCheckTable.js';
@@ -80,27 +96,20 @@ export { meterOf } from './chance/meterOf.js';
 export { meterFit } from './chance/meterFit.js';
 export { readingToKeep, usualAimChance } from './chance/readingToKeep.js';
 export { meterFitsTable } from './text/meterFitsTable.js';
-export type { Condition } from './fish/condition.js';
 export { conditionIn } from './fish/conditionIn.js';
 export { readFish } from './fish/readFish.js';
-export { tolerance, type Tolerance } from './fish/tolerance.js';
-export type { ToleranceAdvice, ToleranceEntry } from './fish/toleranceEntry.js';
-export { tolerancesOf, type FishTolerance } from './fish/tolerancesOf.js';
-export type { Treatment } from './fish/treatment.js';
+export { tolerancesOf } from './fish/tolerancesOf.js';
 export { treatmentsFor } from './fish/treatmentsFor.js';
 export { toleranceTable } from './text/toleranceTable.js';
 export { treatmentTable } from './text/treatmentTable.js';
 export { readSigns } from './rules/signs/readSigns.js';
-export { signReading, type SignReading } from './rules/signs/signReading.js';
-export { signSteps, type SignRow, type SignStep } from './rules/signs/signSteps.js';
-export type { SignText } from './rules/signs/signText.js';
+export { signSteps } from './rules/signs/signSteps.js';
 export { signsTable } from './text/signsTable.js';
 export { medicinesIn } from './plan/medicinesIn.js';
 export { observationEnd } from './plan/observationEnd.js';
 export { plan } from './plan/plan.js';
 export { planTable } from './text/planTable.js';
 export { readingsAnswer, traceAnswer, type HoldQuestion } from './hold/holdQuestion.js';
-export type { HoldTrace } from './hold/holdTrace.js';
 export { auditFindings } from './audit/auditFindings.js';
 export { deathsByLot } from './audit/deathsByLot.js';
 export { doNow } from './audit/doNow.js';
@@ -117,11 +126,11 @@ export type { Log } from './log/table/log.js';
 export type { LogRange } from './log/table/logRange.js';
 export { readLog } from './log/table/readLog.js';
 export type { Finding, Severity } from './rules/finding.js';
-export type { Treatment as LoggedTreatment } from './rules/treatment.js';
+export type { Treatment } from './rules/treatment.js';
 export { treatmentLevels, treatmentOf } from './rules/treatmentOf.js';
 export { seededNumbers, type SeededNumbers } from './level/seededNumbers.js';
 export { simulateTank } from './level/simulateTank.js';
-export type { SimulatedRow, SimulatedTreatment } from './level/simulatedTreatment.js';
+export type { SimulatedRow } from './level/simulatedTreatment.js';
 export { auditTable } from './text/auditTable.js';
 export { cardTable } from './text/cardTable.js';
 export { deathsTable } from './text/deathsTable.js';
@@ -133,15 +142,14 @@ export { limitsTable } from './text/limitsTable.js';
 export { readyTable } from './text/readyTable.js';
 export { systemsTable } from './text/systemsTable.js';
 export { levelAt } from './level/levelAt.js';
-export type { LevelModel } from './level/levelModel.js';
 export type { CardEntry } from './log/cardRead/cardEntries.js';
-export { eventKinds, type WaterEvents } from './log/waterEvents.js';
+export { eventKinds } from './log/waterEvents.js';
 export { fishCount } from './fish/fishCount.js';
-export { references, type Reference, type ReferenceKey } from './references/references.js';
+export { references, type ReferenceKey } from './references/references.js';
 export { brokenHolds } from './rules/brokenHolds.js';
 export { countedHolds } from './rules/countedHolds.js';
 export { deathRows } from './rules/deathRows.js';
-export { untestedIn, type Stretch } from './rules/untestedIn.js';
+export { untestedIn } from './rules/untestedIn.js';
 export { daysText } from './text/findings/daysText.js';
 export { findingText } from './text/findings/findingText.js';
 export { sourceText } from './text/sourceText.js';

@@ -1,4 +1,4 @@
-import type { Card, CardEntry, Finding, LoggedTreatment } from '../../engine/index.js';
+import type { Card, CardEntry, Finding, Treatment } from '../../engine/index.js';
 import type { FoundLog } from './foundLog.js';
 
 /** One system of one log, audited; rows are those of the sheet. */
@@ -11,6 +11,6 @@ export interface Audited {
   readonly cardFrom: string;
   /** The rows of the card as written, and what each is read as. */
   readonly cardEntries: readonly CardEntry[];
-  readonly treatment: LoggedTreatment;
+  readonly treatment: Treatment;
   readonly findings: readonly Finding[];
 }

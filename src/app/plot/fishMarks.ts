@@ -1,8 +1,8 @@
-import { deathRows, fishCount, type LoggedTreatment } from '../../engine/index.js';
+import { deathRows, fishCount, type Treatment } from '../../engine/index.js';
 import type { FishMark } from './plotParts.js';
 
 /** Fish that came in, left and died, as the log's own columns say, in time order. */
-export function fishMarks(treatment: LoggedTreatment): FishMark[] {
+export function fishMarks(treatment: Treatment): FishMark[] {
   const died = deathRows(treatment).map(({ when, row, count, exact, written }): FishMark => {
     return { when, row, kind: 'died', count: exact ? count : null, text: written };
   });
@@ -13,7 +13,7 @@ export function fishMarks(treatment: LoggedTreatment): FishMark[] {
 /** Deaths in the column of fish that leave are among the deaths. */
 const dead = /\b(?:dead|died|dies|doa|lost)\b/i;
 
-function moves({ log }: LoggedTreatment, column: 'fish in' | 'fish out'): FishMark[] {
+function moves({ log }: Treatment, column: 'fish in' | 'fish out'): FishMark[] {
   const texts = log.texts[column];
   const marks: FishMark[] = [];
   for (let entry = 0; entry < (texts === null ? 0 : log.count); entry++) {

@@ -4,12 +4,12 @@ import {
   holdSpans,
   notedGapDays,
   untestedIn,
-  type LoggedTreatment,
+  type Treatment,
 } from '../../engine/index.js';
 import type { PlotBreak, PlotData, PlotHold, UntestedSpan } from './plotParts.js';
 
 /** Holds as HOLDS lists them; breaks and untested stretches as the audit's verdict counts them. */
-export function holdMarks(treatment: LoggedTreatment): Pick<PlotData, 'holds' | 'breaks' | 'untested'> {
+export function holdMarks(treatment: Treatment): Pick<PlotData, 'holds' | 'breaks' | 'untested'> {
   const { trace, terms, card } = treatment;
   const stretches = untestedIn(treatment);
   const below = brokenHolds(treatment, countedHolds(treatment)).map(({ counted, row }): PlotBreak => {
@@ -40,7 +40,7 @@ function spanOf({ days, row, when }: Ended): UntestedSpan {
 }
 
 /** From the last test to the moment asked for, where a hold still runs. */
-function openSpan({ trace, now, isAsked }: LoggedTreatment): UntestedSpan[] {
+function openSpan({ trace, now, isAsked }: Treatment): UntestedSpan[] {
   const { last, running } = trace;
   if (!isAsked || last === null || running === null || now - last.when <= notedGapDays) return [];
   return [spanOf({ days: now - last.when, row: last.row, when: now })];

@@ -1,4 +1,4 @@
-import { levelAt, serialDay, type LoggedTreatment } from '../../engine/index.js';
+import { levelAt, serialDay, type Treatment } from '../../engine/index.js';
 import type { CoursePoint } from './plotParts.js';
 
 /** So many moments between events are looked at, over the whole log. */
@@ -10,7 +10,7 @@ const mostBetween = 12;
  * The level by mass balance from the first event on: right before and right after each event, and between events often
  * enough to show how it falls and how its band widens. Without a model there is none.
  */
-export function levelCourse({ events, levels, now }: LoggedTreatment): CoursePoint[] {
+export function levelCourse({ events, levels, now }: Treatment): CoursePoint[] {
   const points: CoursePoint[] = [];
   if (levels === null || events.count === 0) return points;
   const { count, when } = events;

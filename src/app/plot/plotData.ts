@@ -1,4 +1,4 @@
-import type { LoggedTreatment } from '../../engine/index.js';
+import type { Treatment } from '../../engine/index.js';
 import { fishMarks } from './fishMarks.js';
 import { holdMarks } from './holdMarks.js';
 import { levelCourse } from './levelCourse.js';
@@ -14,7 +14,7 @@ export type { PlotData } from './plotParts.js';
  * @param treatment one system's log and card
  * @returns readings, level by mass balance, holds, breaks, doses, changes and fish, in time order each
  */
-export function plotData(treatment: LoggedTreatment): PlotData {
+export function plotData(treatment: Treatment): PlotData {
   const { card, log, now, isAsked } = treatment;
   const asOf = isAsked ? now : null;
   const readings = readingMarks(treatment);
@@ -48,6 +48,6 @@ function period(
   return from > to ? { from: 0, to: 0 } : { from, to };
 }
 
-function bandOfCard({ band }: LoggedTreatment['card']): PlotData['band'] {
+function bandOfCard({ band }: Treatment['card']): PlotData['band'] {
   return { low: band.low, high: band.high === Infinity ? null : band.high };
 }

@@ -1,9 +1,9 @@
-import { holdRows, type LoggedTreatment } from '../../engine/index.js';
+import { holdRows, type Treatment } from '../../engine/index.js';
 import { levelText } from './levelText.js';
 import type { PlotReading } from './plotParts.js';
 
 /** The readings in time order, each with its place in the band and the sort of number it is. */
-export function readingMarks({ readings, terms, card }: LoggedTreatment): PlotReading[] {
+export function readingMarks({ readings, terms, card }: Treatment): PlotReading[] {
   return holdRows(readings, terms, card.band).map(({ when, level, status, row }, index) => {
     const odd = readings.odd.get(row);
     const low = readings.low[index] ?? NaN;

@@ -1,8 +1,8 @@
-import { copperRise, eventKinds, litres, millilitres, type LoggedTreatment } from '../../engine/index.js';
+import { copperRise, eventKinds, litres, millilitres, type Treatment } from '../../engine/index.js';
 import type { PlotChange, PlotData, PlotDose } from './plotParts.js';
 
 /** Doses and water changes in time order, with what each does to the water of its time. */
-export function waterMarks({ events, card }: LoggedTreatment): Pick<PlotData, 'doses' | 'changes'> {
+export function waterMarks({ events, card }: Treatment): Pick<PlotData, 'doses' | 'changes'> {
   const doses: PlotDose[] = [];
   const changes: PlotChange[] = [];
   const { strength } = card;

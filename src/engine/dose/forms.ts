@@ -8,7 +8,7 @@ export interface LevelSpan {
   readonly high: CopperMgPerLitre;
 }
 
-export interface CopperForm {
+interface CopperForm {
   /** Words a person may write for it; the word copper may stand beside them. */
   readonly words: readonly string[];
   readonly band: LevelSpan;

@@ -1,7 +1,7 @@
 import { limits } from '../limits/limits.js';
 
 /** How fast a level is raised. [Practice] */
-export interface PacePlan {
+interface PacePlan {
   readonly days: number;
   readonly dosesADay: number;
   /** Doses over all 24 hours, for the time when the delay is the greater risk; else over a 12-hour day. */
@@ -10,7 +10,7 @@ export interface PacePlan {
   readonly mostPerDose: number;
 }
 
-export type PaceName = 'gradual' | 'sensitive' | 'urgent';
+type PaceName = 'gradual' | 'sensitive' | 'urgent';
 
 /** A named pace, or a number of days. */
 export type Pace = PaceName | number;

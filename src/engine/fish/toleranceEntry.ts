@@ -2,7 +2,7 @@ import type { ReferenceKey } from '../references/references.js';
 
 /** From the strictest to the least strict: the first that fits a name counts. */
 export const toleranceAdvice = ['never', 'avoid', 'caution', 'usual care'] as const;
-export type ToleranceAdvice = (typeof toleranceAdvice)[number];
+type ToleranceAdvice = (typeof toleranceAdvice)[number];
 
 /** Why a fish has its advice; src/engine/text/toleranceReasons.ts puts each into words. */
 export type ToleranceReason =

@@ -1,7 +1,7 @@
 import type { Problem } from './problem.js';
 
 /** Codes that mean "nothing to answer yet" (#N/A); every other one means a bad argument (#VALUE!). */
-export const notYet = [
+const notYet = [
   'blank-level',
   'zero-or-untested',
   'rise-too-small',

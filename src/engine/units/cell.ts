@@ -1,5 +1,5 @@
 /** A cell that holds an error of the spreadsheet, such as #N/A. */
-export interface CellError {
+interface CellError {
   readonly error: string;
 }
 

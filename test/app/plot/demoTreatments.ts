@@ -12,12 +12,12 @@ import {
   type Card,
   type CardEntry,
   type Finding,
-  type LoggedTreatment,
+  type Treatment,
 } from '../../../src/engine/index.js';
 import { cellOf } from '../../../functions/cellOf.js';
 
 export interface DemoTreatment {
-  readonly treatment: LoggedTreatment;
+  readonly treatment: Treatment;
   readonly card: Card;
   readonly cardEntries: readonly CardEntry[];
   readonly findings: readonly Finding[];

@@ -1,7 +1,7 @@
 import { ramp } from '../../../src/engine/dose/ramp.js';
 import { splitDose } from '../../../src/engine/dose/splitDose.js';
 import type { Pace } from '../../../src/engine/dose/pacePlan.js';
-import { doseSplitColumns, doseSplitColumnsInHours, doseSplitTable } from '../../../src/engine/text/doseSplitTable.js';
+import { doseSplitColumns, doseSplitTable } from '../../../src/engine/text/doseSplitTable.js';
 import { rampTable } from '../../../src/engine/text/rampTable.js';
 import { thinColumns, thinTable } from '../../../src/engine/text/thinTable.js';
 import { copperMgPerLitre, copperMgPerMl, litres, millilitres, serialDay } from '../../../src/engine/units/quantity.js';
@@ -36,7 +36,7 @@ describe('doseSplitTable', () => {
 
   it('counts hours from the first dose where it has no time', () => {
     expect(doseSplitTable(value, undefined)).toEqual({
-      columns: doseSplitColumnsInHours,
+      columns: [{ heading: 'Hours', kind: 'number' }, ...doseSplitColumns.slice(1)],
       rows: [
         [0, 2.5, 2.5],
         [12, 2.5, 5],
