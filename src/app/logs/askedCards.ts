@@ -1,10 +1,9 @@
 import { cardWordsFor } from '../../engine/index.js';
 import { type Book, FileProblem } from '../../sheet/index.js';
-import type { FoundCard } from './foundCard.js';
-import { isBlankCell } from './isBlankCell.js';
+import type { FoundCard } from './found.js';
+import { isBlankCell, valueAt } from './cellsAt.js';
 import { placedRange } from './placedRange.js';
 import { rangeText } from './rangeText.js';
-import { valueAt } from './valueAt.js';
 
 interface AskedCard {
   readonly book: Book;

@@ -1,11 +1,9 @@
 import { systemKey } from '../../engine/index.js';
 import { type Book, FileProblem } from '../../sheet/index.js';
 import { auditLog } from './auditLog.js';
-import type { Audited } from './audited.js';
-import type { AuditTerms } from './auditTerms.js';
+import type { Audited, AuditTerms } from './audited.js';
 import { cardsIn } from './cardsIn.js';
-import type { FoundCard } from './foundCard.js';
-import type { FoundLog } from './foundLog.js';
+import type { FoundCard, FoundLog } from './found.js';
 import { logsIn } from './logsIn.js';
 import { sheetNamed } from './sheetNamed.js';
 

@@ -1,11 +1,9 @@
-import { auditFindings, systemKey, treatmentOf, type Log } from '../../engine/index.js';
+import { auditFindings, type Log, systemKey, treatmentOf } from '../../engine/index.js';
 import { type Book, FileProblem } from '../../sheet/index.js';
 import { askedCards } from './askedCards.js';
-import type { Audited } from './audited.js';
-import type { AuditTerms } from './auditTerms.js';
+import type { Audited, AuditTerms } from './audited.js';
 import { cardFor } from './cardFor.js';
-import type { FoundCard } from './foundCard.js';
-import type { FoundLog } from './foundLog.js';
+import type { FoundCard, FoundLog } from './found.js';
 import { LogReader } from './logReader.js';
 import { rangeText } from './rangeText.js';
 import { readFoundCard } from './readFoundCard.js';

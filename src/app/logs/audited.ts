@@ -1,5 +1,5 @@
 import type { Card, CardEntry, Finding, Treatment } from '../../engine/index.js';
-import type { FoundLog } from './foundLog.js';
+import type { FoundLog } from './found.js';
 
 /** One system of one log, audited; rows are those of the sheet. */
 export interface Audited {
@@ -13,4 +13,16 @@ export interface Audited {
   readonly cardEntries: readonly CardEntry[];
   readonly treatment: Treatment;
   readonly findings: readonly Finding[];
+}
+
+/** What is asked of the logs of a book. */
+export interface AuditTerms {
+  /** Only the logs of this sheet. */
+  readonly sheet?: string;
+  /** Where the card stands: `Card!A1:B12`, `A1:B12` on the log's sheet, a defined name, a table's name. */
+  readonly card?: string;
+  /** Later rows are left out. [serial day] */
+  readonly asOf?: number;
+  /** Only this system. */
+  readonly system?: string;
 }

@@ -1,11 +1,8 @@
 import type { BookSheet, CellRange } from '../../sheet/index.js';
-import { cardWordsFor, type CardName } from '../../engine/index.js';
-import type { FoundCard } from './foundCard.js';
+import { type CardName, cardWordsFor } from '../../engine/index.js';
+import type { FoundCard } from './found.js';
 import { headingKinds } from './headingKinds.js';
-import { isBlankCell } from './isBlankCell.js';
-import { saysNumber } from './saysNumber.js';
-import { valueAt } from './valueAt.js';
-import { writtenText } from './writtenText.js';
+import { isBlankCell, saysNumber, valueAt, writtenText } from './cellsAt.js';
 
 interface VolumeCell {
   readonly sheet: BookSheet;

@@ -1,10 +1,8 @@
 import { systemKey } from '../../engine/index.js';
 import { FileProblem } from '../../sheet/index.js';
 import { cardsAbove } from './cardsAbove.js';
-import type { FoundCard } from './foundCard.js';
-import type { FoundLog } from './foundLog.js';
+import type { FoundCard, FoundLog } from './found.js';
 import { rangeText } from './rangeText.js';
-import { sheetStem } from './sheetStem.js';
 
 interface CardChoice {
   readonly log: FoundLog;
@@ -82,4 +80,13 @@ function missing(choice: CardChoice): string {
     `${place(choice)}: no card was found; write one, two columns of names and values with at least ${least}, ` +
     `${where}, or name its range, such as Card!A1:B12${orSheet}`
   );
+}
+
+/** What a sheet is about, without the words for what is on it: "Past log" and "Past card" are both about "past". */
+function sheetStem(name: string): string {
+  return name
+    .toLowerCase()
+    .replace(/\b(?:logs?|cards?|sheets?|tests?|readings?|data)\b/g, ' ')
+    .replace(/[\s_-]+/g, ' ')
+    .trim();
 }

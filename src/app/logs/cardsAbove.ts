@@ -1,6 +1,5 @@
 import type { CellRange } from '../../sheet/index.js';
-import type { FoundCard } from './foundCard.js';
-import type { FoundLog } from './foundLog.js';
+import type { FoundCard, FoundLog } from './found.js';
 
 /**
  * The cards that head a log on a sheet of several: above it, over its columns, and no other log in between. None where the

@@ -3,9 +3,9 @@ import { cardWordsFor } from '../../engine/index.js';
 import { cardAround } from './cardAround.js';
 import { cardTableAt } from './cardTableAt.js';
 import { filledRanges } from './filledRanges.js';
-import type { FoundCard } from './foundCard.js';
+import type { FoundCard } from './found.js';
 import { isWithin } from './isWithin.js';
-import { writtenText } from './writtenText.js';
+import { writtenText } from './cellsAt.js';
 
 /** A card stands near the top of its sheet. */
 const searchedRows = 500;

@@ -1,7 +1,7 @@
 import type { ColumnKind } from '../../engine/index.js';
 import type { BookSheet } from '../../sheet/index.js';
 import { headingKinds, type SheetRow } from './headingKinds.js';
-import { isBlankCell } from './isBlankCell.js';
+import { isBlankCell } from './cellsAt.js';
 
 /** The columns of a log below one heading row. */
 export interface HeadedBlock {

@@ -1,8 +1,7 @@
 import type { BookSheet, CellRange } from '../../sheet/index.js';
-import type { ColumnKind } from '../../engine/index.js';
-import { columnKindOf } from './columnKindOf.js';
+import { type ColumnKind, columnKinds, headingKey } from '../../engine/index.js';
 import { isWithin } from './isWithin.js';
-import { writtenText } from './writtenText.js';
+import { writtenText } from './cellsAt.js';
 
 export interface SheetRow {
   readonly sheet: BookSheet;
@@ -22,4 +21,15 @@ export function headingKinds({ sheet, row, filled }: SheetRow): readonly (Column
     return text === '' || filled.some((range) => isWithin(range, row, column)) ? null : columnKindOf(text);
   });
   return kinds.includes('time') && kinds.includes('copper') ? kinds : null;
+}
+
+/** What else is tested in sea water, in the same units. */
+const otherTests =
+  /\b(?:nitrates?|nitrites?|no[23]|phosphates?|po4|alk(?:alinity)?|kh|dkh|calcium|magnesium|iodine|oxygen|o2|orp|salinity)\b/;
+
+/** What a column with this heading is read as in a log; null: nothing known. A test of something else is no copper. */
+export function columnKindOf(text: string): ColumnKind | null {
+  const key = headingKey(text);
+  const kind = columnKinds.find(({ words }) => words.test(key))?.kind ?? null;
+  return kind === 'copper' && otherTests.test(key) ? null : kind;
 }

@@ -1,17 +1,21 @@
 import type { BookSheet, CellRange } from '../../sheet/index.js';
 import type { HeadedBlock } from './headedBlocks.js';
-import { isBlankCell } from './isBlankCell.js';
+import { isBlankCell, writtenText } from './cellsAt.js';
 import { isWithin } from './isWithin.js';
-import { writtenText } from './writtenText.js';
 
 /** How the tables of our functions begin that name a time and a level, for copies whose formulas are gone. */
 const beginnings = ['When · Copper · Status · Hold day', 'When · Expected · Low · High · Reading'];
 const lookedAtRows = 200;
 
-/** Whether a block is computed from a log and no log: its readings are formulas, or it is an answer of ours, pasted. */
+/**
+ * Whether a block is computed from a log and no log: its readings are formulas, a number is computed among its headings, or
+ * it is an answer of ours, pasted.
+ */
 export function isAnswerTable(sheet: BookSheet, block: HeadedBlock, filled: readonly CellRange[]): boolean {
   const headings: string[] = [];
   for (let column = block.firstColumn; column <= block.lastColumn; column++) {
+    const cell = sheet.rows[block.headingRow]?.[column];
+    if (cell?.formula !== undefined && typeof cell.value === 'number') return true;
     headings.push(writtenText(sheet, block.headingRow, column));
   }
   const joined = headings.join(' · ');

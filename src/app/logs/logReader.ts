@@ -1,13 +1,12 @@
-import { logBySystem, message, readLog, systemKey, type Card, type Log } from '../../engine/index.js';
-import { type Book, type CellValue, FileProblem } from '../../sheet/index.js';
-import { cellBlock } from './cellBlock.js';
-import { engineCell } from './engineCell.js';
-import type { FoundLog } from './foundLog.js';
+import { type Card, type Log, logBySystem, message, readLog, systemKey } from '../../engine/index.js';
+import { type Book, FileProblem } from '../../sheet/index.js';
+import { cellBlock, cellOf } from './cellsAt.js';
+import type { FoundLog } from './found.js';
 import { sheetNamed } from './sheetNamed.js';
 
 /** Reads a log of a book once for each kind of gallon, and gives the rows of one system after another. */
 export class LogReader {
-  private readonly range: readonly (readonly CellValue[])[];
+  private readonly range: ReturnType<typeof cellBlock>;
   private readonly whole = new Map<Card['gallon'], Log>();
   private readonly parts = new Map<Card['gallon'], ReadonlyMap<string, Log>>();
 
@@ -42,7 +41,6 @@ export class LogReader {
   private wholeLog(gallon: Card['gallon']): Log {
     const before = this.whole.get(gallon);
     if (before !== undefined) return before;
-    const cellOf = (raw: unknown) => engineCell(raw as CellValue);
     const read = readLog({
       log: { range: this.range, firstRow: this.log.range.firstRow + 1, cellOf },
       gallon,

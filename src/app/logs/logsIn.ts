@@ -1,8 +1,7 @@
 import type { Book, BookSheet, CellRange } from '../../sheet/index.js';
 import { cardsIn } from './cardsIn.js';
-import type { FoundCard } from './foundCard.js';
-import type { FoundLog } from './foundLog.js';
-import { isSameName } from './isSameName.js';
+import type { FoundCard, FoundLog } from './found.js';
+import { isSameName } from './sheetNamed.js';
 import { sheetLogs } from './sheetLogs.js';
 
 /**
@@ -27,4 +26,14 @@ function cardRanges(cards: readonly FoundCard[], sheet: string): CellRange[] {
   return cards
     .filter((card) => card.sheet === sheet)
     .flatMap(({ range, names }) => (names === null ? [range] : [range, names]));
+}
+
+/** The names of hidden sheets that hold a log and are left out, as sheets that are shown hold one too. */
+export function hiddenLogs(book: Book): string[] {
+  const hidden = book.sheets.filter((sheet) => sheet.hidden).map(({ name }) => name);
+  if (hidden.length === 0) return [];
+  const audited = new Set(logsIn(book).map(({ sheet }) => sheet));
+  return hidden.filter(
+    (name) => !audited.has(name) && logsIn(book, name).some(({ range }) => range.lastRow > range.firstRow),
+  );
 }

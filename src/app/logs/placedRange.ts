@@ -1,6 +1,5 @@
 import { type Book, type BookSheet, cellRange, type CellRange, FileProblem } from '../../sheet/index.js';
-import { isSameName } from './isSameName.js';
-import { sheetNamed } from './sheetNamed.js';
+import { isSameName, sheetNamed } from './sheetNamed.js';
 
 interface PlacedRange {
   readonly sheet: BookSheet;

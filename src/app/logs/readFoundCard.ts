@@ -1,11 +1,9 @@
-import { cardOf, message, type Card, type CardEntry } from '../../engine/index.js';
-import { type Book, type CellValue, FileProblem } from '../../sheet/index.js';
-import { cellBlock } from './cellBlock.js';
-import { engineCell } from './engineCell.js';
-import type { FoundCard } from './foundCard.js';
+import { type Card, type CardEntry, type Cell, cardOf, message } from '../../engine/index.js';
+import { type Book, FileProblem } from '../../sheet/index.js';
+import { cellBlock, cellOf, writtenText } from './cellsAt.js';
+import type { FoundCard } from './found.js';
 import { rangeText } from './rangeText.js';
 import { sheetNamed } from './sheetNamed.js';
-import { writtenText } from './writtenText.js';
 
 interface ReadCard {
   readonly card: Card;
@@ -14,7 +12,6 @@ interface ReadCard {
 
 /** A found card as the engine reads it; what is wrong in it is refused with its place. */
 export function readFoundCard(book: Book, found: FoundCard): ReadCard {
-  const cellOf = (raw: unknown) => engineCell(raw as CellValue);
   const read = cardOf({ range: namesAndValues(book, found), cellOf });
   if (read.ok) return read.value;
   throw new FileProblem(`${rangeText(found.sheet, found.range)}: ${message(read.problem)}`);
@@ -24,7 +21,7 @@ export function readFoundCard(book: Book, found: FoundCard): ReadCard {
 const unit =
   /^(?:l|lit(?:er|re)s?|(?:us |imp )?gal(?:lons?)?|m[lg]|[mu\u00b5]g ?\/ ?l|pp[mbt]|psu|m?g ?\/ ?(?:ml|l|kg)|h(?:ou)?rs?|h|d(?:ays?)?|\u00b0?[cf]|%|sg)$/i;
 
-function namesAndValues(book: Book, { sheet: name, range, names }: FoundCard): CellValue[][] {
+function namesAndValues(book: Book, { sheet: name, range, names }: FoundCard): Cell[][] {
   const sheet = sheetNamed(book, name);
   const values = cellBlock(sheet, range);
   if (names !== null) {

@@ -1,14 +1,14 @@
 import type { Book, BookSheet, CellRange } from '../../sheet/index.js';
-import { columnKindOf } from './columnKindOf.js';
+import { columnKindOf } from './headingKinds.js';
 import { filledRanges } from './filledRanges.js';
-import type { FoundLog } from './foundLog.js';
-import { headedBlocks, type HeadedBlock } from './headedBlocks.js';
+import type { FoundLog } from './found.js';
+import { type HeadedBlock, headedBlocks } from './headedBlocks.js';
 import { headedRange } from './headedRange.js';
 import { isAnswerTable } from './isAnswerTable.js';
 import { isWithin } from './isWithin.js';
-import { systemsOf } from './systemsOf.js';
 import { tableLog } from './tableLog.js';
-import { writtenText } from './writtenText.js';
+import { isAnswer, valueAt, writtenText } from './cellsAt.js';
+import { systemKey } from '../../engine/index.js';
 
 interface SheetWithCards {
   readonly book: Book;
@@ -25,7 +25,7 @@ export function sheetLogs({ book, sheet, cards }: SheetWithCards): FoundLog[] {
   const filled = filledRanges(sheet);
   const tables = book.tables.filter((table) => table.sheet === sheet.name);
   // A column of a log may be filled by an array formula; a table of ours is a block of its own.
-  const answers = filledRanges(sheet, ({ formula }) => /QT[._]/i.test(formula ?? ''));
+  const answers = filledRanges(sheet, isAnswer);
   const blocks = [...cards, ...answers, ...tables.map(({ range }) => range)];
   const ranges = tables.flatMap((table) => tableLog({ sheet, table, filled, blocks }) ?? []);
   let searched = Math.min(searchedRows, sheet.rows.length);
@@ -64,4 +64,21 @@ function isBeside(sheet: BookSheet, headingRow: number, card: CellRange): boolea
     if (columnKindOf(writtenText(sheet, headingRow, column)) !== null) return false;
   }
   return true;
+}
+
+/** The systems that the rows of a log name, as first written, in the order in which they appear. */
+function systemsOf(sheet: BookSheet, { firstRow, firstColumn, lastRow, lastColumn }: CellRange): string[] {
+  let column = firstColumn;
+  while (column <= lastColumn && columnKindOf(writtenText(sheet, firstRow, column)) !== 'system') column++;
+  if (column > lastColumn) return [];
+  const heading = systemKey(writtenText(sheet, firstRow, column));
+  const names = new Map<string, string>();
+  for (let row = firstRow + 1; row <= lastRow; row++) {
+    const value = valueAt(sheet, row, column);
+    if (typeof value !== 'string' && typeof value !== 'number') continue;
+    const name = String(value).trim();
+    const key = systemKey(name);
+    if (key !== '' && key !== heading && !names.has(key)) names.set(key, name);
+  }
+  return [...names.values()];
 }

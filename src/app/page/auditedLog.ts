@@ -1,6 +1,6 @@
 import type { Audited } from '../logs/audited.js';
 import { auditLog } from '../logs/auditLog.js';
-import type { FoundLog } from '../logs/foundLog.js';
+import type { FoundLog } from '../logs/found.js';
 import { FileProblem } from '../../sheet/index.js';
 import type { Found } from './foundIn.js';
 

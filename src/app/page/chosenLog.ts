@@ -1,5 +1,5 @@
 import type { CellRange } from '../../sheet/index.js';
-import type { FoundLog } from '../logs/foundLog.js';
+import type { FoundLog } from '../logs/found.js';
 
 export interface Selected {
   readonly sheet: string;

@@ -1,6 +1,5 @@
 import { cardsIn } from '../logs/cardsIn.js';
-import type { FoundCard } from '../logs/foundCard.js';
-import type { FoundLog } from '../logs/foundLog.js';
+import type { FoundCard, FoundLog } from '../logs/found.js';
 import type { Book } from '../../sheet/index.js';
 import { logsWithRows } from './logsWithRows.js';
 

@@ -1,13 +1,13 @@
 import { addressRange } from '../../sheet/index.js';
 import type { Audited } from '../logs/audited.js';
-import type { FoundLog } from '../logs/foundLog.js';
+import type { FoundLog } from '../logs/found.js';
 import { rangeText } from '../logs/rangeText.js';
 import type { PlotData } from '../plot/plotData.js';
 import { auditedLog } from './auditedLog.js';
 import { choiceBox } from './choiceBox.js';
 import { chosenLog } from './chosenLog.js';
 import { focusGrid } from './focusGrid.js';
-import { foundIn, type Found } from './foundIn.js';
+import { type Found, foundIn } from './foundIn.js';
 import { gridBook } from './gridBook.js';
 import { gridSheets } from './gridSheets.js';
 import type { OpenedSheet } from './openSheet.js';

@@ -1,4 +1,4 @@
-import type { FoundLog } from '../logs/foundLog.js';
+import type { FoundLog } from '../logs/found.js';
 import { logsIn } from '../logs/logsIn.js';
 import type { Book } from '../../sheet/index.js';
 

@@ -1,4 +1,4 @@
-import type { FoundLog } from '../logs/foundLog.js';
+import type { FoundLog } from '../logs/found.js';
 import type { Book } from '../../sheet/index.js';
 import { bookData } from './bookData.js';
 import { fitWrappedRows } from './fitWrappedRows.js';

@@ -1,7 +1,7 @@
 import { auditTable } from '../../../src/engine/index.js';
 import { demoWorkbook } from '../../../src/app/templates/demo/demoWorkbook.js';
 import { auditBook } from '../../../src/app/logs/auditBook.js';
-import type { AuditTerms } from '../../../src/app/logs/auditTerms.js';
+import type { AuditTerms } from '../../../src/app/logs/audited.js';
 import type { Book } from '../../../src/sheet/book/book.js';
 import { csvBook } from '../../sheet/csv/csvBook.js';
 import { beside, bookOf, refusal } from './bookOf.js';

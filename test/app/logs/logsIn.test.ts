@@ -1,5 +1,5 @@
 import { addressRange } from '../../../src/sheet/address/addressOf.js';
-import { logsIn } from '../../../src/app/logs/logsIn.js';
+import { hiddenLogs, logsIn } from '../../../src/app/logs/logsIn.js';
 import type { Book } from '../../../src/sheet/book/book.js';
 import { csvBook } from '../../sheet/csv/csvBook.js';
 import { beside, bookOf, filling, type Written } from './bookOf.js';
@@ -58,7 +58,7 @@ describe('logsIn', () => {
   it('ends a log where another block begins', () => {
     const log = logRows(2);
     const ends = (...below: Written[][]): string[] => places(bookOf({ S: [...log, ...below] }));
-    expect(ends([], ['Date', 'Fish', 'Copper-safe?'], [firstDay, 'Blenny'])[0]).toBe('S!A1:C5');
+    expect(ends([], ['Date', 'Fish', 'Tolerates copper?'], [firstDay, 'Blenny'])[0]).toBe('S!A1:C5');
     expect(ends([], ['Item', 'Price'], ['Salt', 45])).toEqual(['S!A1:C5']);
     expect(ends([], ['Keep thirty days.'])).toEqual(['S!A1:C5']);
     expect(ends([], ...cardRows.map((row) => [...row]))).toEqual(['S!A1:C5']);
@@ -127,6 +127,44 @@ describe('logsIn', () => {
     expect(places(block((at) => [firstDay + at, formula(2), null]))).toEqual(['S!A1:C5']);
   });
 
+  it('takes no row for headings in which a number is computed', () => {
+    const held = (cell: Written): Written[][] => [
+      ['Its band', null, null],
+      ['Hold to date', cell, 'days without a break, to the last test'],
+      ['Began', { value: firstDay, formula: '_xldudf_QT_HOLDSTART(A1:A9,B1:B9)' }, 'the first reading in the band'],
+      ['An error on purpose', null, 'select it and read why'],
+    ];
+    const formula = '_xldudf_QT_HOLDDAYS(A1:A9,B1:B9)';
+    for (const cell of [{ value: 1.5, formula }, filling(1.5, formula, 'F2')]) {
+      expect(places(bookOf({ S: beside(logRows(4), held(cell)) }))).toEqual(['S!A1:C9']);
+    }
+  });
+
+  it('keeps the rows of a log that has a function of ours in each', () => {
+    const rows = (cell: (at: number) => Written): Written[][] => [
+      ['Date', 'Copper', 'Free', 'Note'],
+      ...Array.from({ length: 4 }, (_, at): Written[] => [
+        at < 3 ? firstDay + at : null,
+        at < 3 ? 2.2 : null,
+        cell(at),
+      ]),
+    ];
+    const formula = '_xldudf_QT_FREE(B2)';
+    for (const cell of [() => ({ value: 0.1, formula }), (at: number) => filling(0.1, formula, `C${at + 2}`)]) {
+      expect(places(bookOf({ S: rows(cell) }))).toEqual(['S!A1:D4']);
+    }
+  });
+
+  it('ends above an answer below the log, whether its file says what it fills or not', () => {
+    const formula = '_xldudf_QT_HOLDENDS(A2:A5,B2:B5,"chelated",30)';
+    for (const cell of [{ value: firstDay, formula }, filling(firstDay, formula, 'B7')]) {
+      for (const label of ['Held', '30 days are full on'])
+        expect(places(bookOf({ S: [...logRows(2), [], [label, cell]] }))).toEqual(['S!A1:C5']);
+    }
+    const goesOn = [...logRows(2), [], ['Held', { value: 1, formula }], [], [firstDay + 9, 2]];
+    expect(places(bookOf({ S: goesOn }))).toEqual(['S!A1:C9']);
+  });
+
   it('ends above an answer that fills cells below the log', () => {
     const below: Written[][] = [
       [],
@@ -187,5 +225,18 @@ describe('logsIn', () => {
   it('finds an empty log and nothing in an empty book', () => {
     expect(places(bookOf({ S: [['Date', 'Copper']] }))).toEqual(['S!A1:B1']);
     expect(places(bookOf({ S: [], T: [[]] }))).toEqual([]);
+  });
+});
+
+describe('hiddenLogs', () => {
+  const sheets = { Shown: [...cardRows, [], ...logRows(2)], Old: logRows(2), Lists: [['sulfate'], ['chelated']] };
+
+  it('names hidden sheets with a log that are left out', () => {
+    expect(hiddenLogs(bookOf(sheets, { hidden: ['Old', 'Lists'] }))).toEqual(['Old']);
+  });
+
+  it('names none where all sheets are shown, or where only hidden ones hold a log', () => {
+    expect(hiddenLogs(bookOf(sheets))).toEqual([]);
+    expect(hiddenLogs(bookOf({ Shown: [['x']], Old: logRows(2) }, { hidden: ['Old'] }))).toEqual([]);
   });
 });

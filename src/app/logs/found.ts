@@ -1,5 +1,14 @@
 import type { CellRange } from '../../sheet/index.js';
 
+/** A keeper's log, found by its headings. */
+export interface FoundLog {
+  readonly sheet: string;
+  /** The heading row first. */
+  readonly range: CellRange;
+  /** The systems its rows name, as first written; empty where it has no column of them. */
+  readonly systems: readonly string[];
+}
+
 /** The card of a system: two columns of names and values, or a row of a table of cards. */
 export interface FoundCard {
   readonly sheet: string;
