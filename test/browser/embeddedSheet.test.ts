@@ -3,8 +3,7 @@ import { addressOf } from '../../src/sheet/address/addressOf.js';
 import { demoWorkbook } from '../../src/app/templates/demo/demoWorkbook.js';
 import { keeperLogRows } from '../../src/app/templates/demo/keeperLogRows.js';
 import { cutOff, stillCutOff } from './cutOff.js';
-import { openBrowser, openPage, type OpenedPage } from './openPage.js';
-import { runningServer, type RunningServer } from './runningServer.js';
+import { addressOfPage, openBrowser, openPage, type OpenedPage } from './openPage.js';
 import {
   cell,
   everySheet,
@@ -29,21 +28,18 @@ const cellsOf = (sheet: SheetShown): (readonly [string, string])[] =>
   sheet.shown.flatMap((row, r) => row.map((shown, c) => [`${sheet.name}!${addressOf(r, c)}`, shown] as const));
 
 whereChromium('the embedded sheet', () => {
-  let server: RunningServer;
   let browser: Browser;
   let opened: OpenedPage;
   let page: Page;
 
   beforeAll(async () => {
-    server = await runningServer();
     browser = await openBrowser();
-    opened = await openPage(browser, server.address);
+    opened = await openPage(browser);
     page = opened.page;
   });
 
   afterAll(async () => {
     await browser?.close();
-    server?.stop();
   });
 
   it('shows the demo within 15 seconds', () => {
@@ -171,7 +167,7 @@ whereChromium('the embedded sheet', () => {
   });
 
   it('asked nothing of any other machine, and had nothing to complain about', () => {
-    const outside = opened.requests.filter((url) => !url.startsWith(server.address) && !/^(data|blob):/.test(url));
+    const outside = opened.requests.filter((url) => !url.startsWith(addressOfPage()) && !/^(data|blob):/.test(url));
     expect(opened.requests.some((url) => url.endsWith('/functions.js'))).toBe(true);
     expect(outside).toEqual([]);
     expect(opened.complaints).toEqual([]);

@@ -5,7 +5,6 @@ import { partOf } from '../../src/sheet/zip/partOf.js';
 import { stillCutOff } from './cutOff.js';
 import { openBrowser, openPage, type OpenedPage } from './openPage.js';
 import { openFile, savedFile } from './pageFiles.js';
-import { runningServer, type RunningServer } from './runningServer.js';
 import { cell, sheetShown } from './sheet.js';
 import { whereChromium } from './whereChromium.js';
 
@@ -33,21 +32,18 @@ interface WindowOfPage {
 const [bold, wraps] = [1, 3];
 
 whereChromium('the looks of a file in the embedded sheet', () => {
-  let server: RunningServer;
   let browser: Browser;
   let opened: OpenedPage;
   let page: Page;
 
   beforeAll(async () => {
-    server = await runningServer(3410);
     browser = await openBrowser();
-    opened = await openPage(browser, server.address);
+    opened = await openPage(browser);
     page = opened.page;
   });
 
   afterAll(async () => {
     await browser?.close();
-    server?.stop();
   });
 
   const fromTemplate = async (kind: string): Promise<void> => {

@@ -8,9 +8,8 @@ import { partOf } from '../../src/sheet/zip/partOf.js';
 import { zipEntries } from '../../src/sheet/zip/zipEntries.js';
 import { cellRange } from '../../src/sheet/address/cellRange.js';
 import { loggedWorkbook } from './loggedWorkbook.js';
-import { openBrowser, openPage, type OpenedPage } from './openPage.js';
+import { addressOfPage, openBrowser, openPage, type OpenedPage } from './openPage.js';
 import { dropFile, fileLine, openFile, savedFile } from './pageFiles.js';
-import { runningServer, type RunningServer } from './runningServer.js';
 import { cell, goTo, openTab, statusText, typeInto, waitForCell } from './sheet.js';
 import { whereChromium } from './whereChromium.js';
 
@@ -35,7 +34,6 @@ function changedParts(before: Uint8Array, after: Uint8Array): string[] {
 const day = 46082;
 
 whereChromium('a file in the embedded sheet', () => {
-  let server: RunningServer;
   let browser: Browser;
   let opened: OpenedPage;
   let page: Page;
@@ -43,9 +41,8 @@ whereChromium('a file in the embedded sheet', () => {
   const asked: string[] = [];
 
   beforeAll(async () => {
-    server = await runningServer(3370);
     browser = await openBrowser();
-    opened = await openPage(browser, server.address);
+    opened = await openPage(browser);
     page = opened.page;
     page.on('dialog', (dialog) => {
       asked.push(dialog.message());
@@ -56,7 +53,6 @@ whereChromium('a file in the embedded sheet', () => {
 
   afterAll(async () => {
     await browser?.close();
-    server?.stop();
   });
 
   it('is opened by the button that the keyboard reaches first, and its line says what was read', async () => {
@@ -200,7 +196,7 @@ whereChromium('a file in the embedded sheet', () => {
 
   it('made from the demo is the file built with the page, and is read again', async () => {
     const built = new Uint8Array(readFileSync('dist/templates/demo.xlsx'));
-    const second = await openPage(browser, server.address);
+    const second = await openPage(browser);
     const copy = await savedFile(second.page);
     expect(copy.name).toBe('demo copy.xlsx');
     expect(await fileLine(second.page)).toMatch(
@@ -219,7 +215,7 @@ whereChromium('a file in the embedded sheet', () => {
 
   it('made from the demo has what was changed in it with fresh answers, colours and frozen rows as built', async () => {
     const built = new Uint8Array(readFileSync('dist/templates/demo.xlsx'));
-    const second = await openPage(browser, server.address);
+    const second = await openPage(browser);
     await openTab(second.page, 'Log');
     await typeInto(second.page, 'B40', '1.7');
     await waitForCell(second.page, 'Log', 'H4', '6.00');
@@ -244,7 +240,7 @@ whereChromium('a file in the embedded sheet', () => {
   it('is an empty sheet, with one sentence that says why, where the demo is not beside the page', async () => {
     const second = await browser.newPage({ viewport: { width: 1440, height: 900 } });
     await second.route('**/templates/demo.xlsx', (route) => route.fulfill({ status: 404, body: 'no' }));
-    await second.goto(server.address);
+    await second.goto(addressOfPage());
     await second.waitForSelector('body[data-ready="yes"]', { timeout: 60_000 });
     expect(await fileLine(second)).toMatch(/^demo\.xlsx is not beside this page, so the sheet is empty; [^.]+\.$/);
     expect(await second.getAttribute('#file-line', 'data-kind')).toBe('refusal');
@@ -254,7 +250,7 @@ whereChromium('a file in the embedded sheet', () => {
   });
 
   it('asked nothing of any other machine, and had nothing to complain about', () => {
-    const outside = opened.requests.filter((url) => !url.startsWith(server.address) && !/^(data|blob):/.test(url));
+    const outside = opened.requests.filter((url) => !url.startsWith(addressOfPage()) && !/^(data|blob):/.test(url));
     expect(outside).toEqual([]);
     expect(opened.complaints).toEqual([]);
   });

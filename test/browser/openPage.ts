@@ -1,18 +1,18 @@
 import { chromium as playwright, type Browser, type Page } from 'playwright-core';
-import { chromium } from './whereChromium.js';
+import { chromium, flags } from './whereChromium.js';
 
-const flags = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
-
+/** The browser that all tests share; where a benchmark runs alone, one of its own. */
 export async function openBrowser(): Promise<Browser> {
+  const shared = process.env['BROWSER_OF_TESTS'];
+  if (shared !== undefined) return playwright.connect(shared);
   return playwright.launch({ ...(chromium === undefined ? {} : { executablePath: chromium }), args: flags });
+}
+
+/** Where the server of the tests answers. */
+export function addressOfPage(): string {
+  const address = process.env['PAGE_OF_TESTS'];
+  if (address === undefined) throw new Error('dist is not complete: npm run build');
+  return address;
 }
 
 export interface OpenedPage {
@@ -25,7 +25,7 @@ export interface OpenedPage {
   readonly readyAfter: number;
 }
 
-export async function openPage(browser: Browser, address: string): Promise<OpenedPage> {
+export async function openPage(browser: Browser, address = addressOfPage()): Promise<OpenedPage> {
   const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
   const requests: string[] = [];
   const complaints: string[] = [];

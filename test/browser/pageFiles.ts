@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 
 /** Until the line beside the buttons says what came of a file. */
@@ -41,5 +40,7 @@ export async function fileLine(page: Page): Promise<string> {
 /** Saves a copy and takes it from the downloads. */
 export async function savedFile(page: Page): Promise<{ name: string; bytes: Uint8Array }> {
   const [download] = await Promise.all([page.waitForEvent('download'), page.click('#save-button')]);
-  return { name: download.suggestedFilename(), bytes: new Uint8Array(readFileSync(await download.path())) };
+  const chunks: Uint8Array[] = [];
+  for await (const chunk of await download.createReadStream()) chunks.push(chunk as Uint8Array);
+  return { name: download.suggestedFilename(), bytes: new Uint8Array(Buffer.concat(chunks)) };
 }

@@ -2,7 +2,6 @@ import type { Browser, Page } from 'playwright-core';
 import { loggedWorkbook } from './loggedWorkbook.js';
 import { openBrowser, openPage, type OpenedPage } from './openPage.js';
 import { fileLine, openFile } from './pageFiles.js';
-import { runningServer, type RunningServer } from './runningServer.js';
 import { cell, goTo, openTab, typeInto } from './sheet.js';
 import { whereChromium } from './whereChromium.js';
 
@@ -54,15 +53,13 @@ const contrasts = (page: Page, selector: string): Promise<(readonly [string, num
   }, selector);
 
 whereChromium('the plot beside the embedded sheet', () => {
-  let server: RunningServer;
   let browser: Browser;
   let opened: OpenedPage;
   let page: Page;
 
   beforeAll(async () => {
-    server = await runningServer(3390);
     browser = await openBrowser();
-    opened = await openPage(browser, server.address);
+    opened = await openPage(browser);
     page = opened.page;
     page.on('dialog', (dialog) => void dialog.accept());
     await openFile(page, 'tank.xlsx', await loggedWorkbook({ readings: 40 }));
@@ -70,7 +67,6 @@ whereChromium('the plot beside the embedded sheet', () => {
 
   afterAll(async () => {
     await browser?.close();
-    server?.stop();
   });
 
   it('shows the log of the sheet with its verdict, its card and its words', async () => {
@@ -130,7 +126,7 @@ whereChromium('the plot beside the embedded sheet', () => {
   });
 
   it('says what a log without a card needs, and takes the card that is chosen', async () => {
-    const second = await openPage(browser, server.address);
+    const second = await openPage(browser);
     await openTab(second.page, 'Shop log');
     await waitForText(second.page, 'panel-title', /^Shop log/);
     expect(await second.page.locator('#panel-system option').count()).toBe(12);

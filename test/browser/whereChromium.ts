@@ -14,6 +14,16 @@ const places = [
 /** The browser of this machine: CHROMIUM names it, else it is looked for in the usual places. */
 export const chromium = [process.env['CHROMIUM'] ?? '', ...places].find((place) => place !== '' && existsSync(place));
 
+export const flags = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
 /**
  * Tests that need a browser. Without one they fail on a build machine (CI=true); on a person's machine they are
  * reported as skipped, with the reason in their name.

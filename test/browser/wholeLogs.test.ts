@@ -2,7 +2,6 @@ import type { Browser, Page } from 'playwright-core';
 import { shopSystems } from '../../src/app/templates/demo/shop/shopSystems.js';
 import { stillCutOff } from './cutOff.js';
 import { openBrowser, openPage, type OpenedPage } from './openPage.js';
-import { runningServer, type RunningServer } from './runningServer.js';
 import { cell, goTo, openTab, sheetShown, statusText, typeInto, waitForCell } from './sheet.js';
 import { whereChromium } from './whereChromium.js';
 
@@ -12,21 +11,18 @@ jest.setTimeout(120_000);
 const patience = 3000;
 
 whereChromium('whole logs in the embedded sheet', () => {
-  let server: RunningServer;
   let browser: Browser;
   let opened: OpenedPage;
   let page: Page;
 
   beforeAll(async () => {
-    server = await runningServer(3340);
     browser = await openBrowser();
-    opened = await openPage(browser, server.address);
+    opened = await openPage(browser);
     page = opened.page;
   });
 
   afterAll(async () => {
     await browser?.close();
-    server?.stop();
   });
 
   const found = async (name: string, first: string): Promise<string[]> =>

@@ -14,7 +14,7 @@ module.exports = {
   roots: ['<rootDir>/src', '<rootDir>/functions', '<rootDir>/test'],
   testEnvironment: 'node',
   testTimeout: 20_000,
-  globalSetup: '<rootDir>/test/jest/bundleIsThere.cjs',
+  globalSetup: '<rootDir>/test/jest/bundleIsThere.ts',
   transform: { '\\.[jt]s$': ['ts-jest', { tsconfig, diagnostics: { exclude: ['**/node_modules/**'] } }] },
   // A few packages come as ES modules, which jest cannot load as they are.
   transformIgnorePatterns: ['/node_modules/(?!linkedom/worker\\.js$|(lodash-es|nanoid|rbush|quickselect|kdbush)/)'],
