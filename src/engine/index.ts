@@ -31,7 +31,7 @@ export {
   levelOr,
 } from './units/readers/quantityReaders.js';
 export { named, optionally, unlessBlankOrZero } from './units/readers/reader.js';
-export { gapIn, timeIn } from './units/readers/timeReaders.js';
+export { gapIn, timeIn } from './units/readers/quantityReaders.js';
 export {
   litres,
   millilitres,
@@ -57,8 +57,8 @@ export { holdsTable } from './text/holdsTable.js';
 export { message } from './text/message.js';
 export { bandIn, formBand } from './hold/bandIn.js';
 export { usualHoldDays, usualLongestGapDays } from './log/usualTerms.js';
-export { formIn } from './dose/formIn.js';
-export { saltNames } from './chemistry/copperSalts.js';
+export { formIn } from './dose/formOf.js';
+export { saltNames } from './chemistry/molarMass.js';
 export { labelStrength } from './chemistry/labelStrength.js';
 export { stockGrams } from './chemistry/stockGrams.js';
 export { stockStrength } from './chemistry/stockStrength.js';
@@ -75,20 +75,20 @@ export { changeToLower } from './water/changeToLower.js';
 export { copperForChange } from './water/copperForChange.js';
 export { levelAfterChange } from './water/levelAfterChange.js';
 export { levelAfterEvaporation } from './water/levelAfterEvaporation.js';
-export { doseSplitTable } from './text/doseSplitTable.js';
-export { rampTable } from './text/rampTable.js';
-export { thinTable } from './text/thinTable.js';
+export { doseSplitTable } from './text/doseTables.js';
+export { rampTable } from './text/doseTables.js';
+export { thinTable } from './text/doseTables.js';
 export { paceIn } from './dose/paceIn.js';
 export { ammoniaChange } from './ammonia/ammoniaChange.js';
 export { ammoniaBases, freeAmmonia } from './ammonia/freeAmmonia.js';
 export { readLossReadings } from './log/readLossReadings.js';
 export { salinityFromSpecificGravity } from './seawater/salinityFromSpecificGravity.js';
 export { specificGravityOfSeawater } from './seawater/specificGravityOfSeawater.js';
-export { ammoniaChangeTable } from './text/ammoniaChangeTable.js';
-export { lossRateTable } from './text/lossRateTable.js';
+export { ammoniaChangeTable } from './text/waterTables.js';
+export { lossRateTable } from './text/waterTables.js';
 export { lossRate } from './water/lossRate.js';
 export { cautions } from './text/cautions.js';
-export { cautionsTable } from './text/cautionsTable.js';
+export { cautionsTable } from './text/cautions.js';
 export { selfCheckTable } from './text/selfCheckTable.js';
 export { driftIn } from './chance/driftIn.js';
 export { holdChance } from './chance/holdChance.js';
@@ -98,7 +98,7 @@ export { readingToKeep, usualAimChance } from './chance/readingToKeep.js';
 export { meterFitsTable } from './text/meterFitsTable.js';
 export { conditionIn } from './fish/conditionIn.js';
 export { readFish } from './fish/readFish.js';
-export { tolerancesOf } from './fish/tolerancesOf.js';
+export { tolerancesOf } from './fish/tolerance.js';
 export { treatmentsFor } from './fish/treatmentsFor.js';
 export { toleranceTable } from './text/toleranceTable.js';
 export { treatmentTable } from './text/treatmentTable.js';

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { examples } from '../../functions/examples.js';
 import { parseFormula } from '../../src/app/calls/formula/parseFormula.js';
 import { answerColumns, answerKind, type AnswerKind, type TableColumn } from '../../src/engine/index.js';
-import { doseSplitTable } from '../../src/engine/text/doseSplitTable.js';
+import { doseSplitTable } from '../../src/engine/text/doseTables.js';
 import { standInHost, type Answer, type ArgumentIn, type Scalar } from '../host/standInHost.js';
 
 const host = standInHost();

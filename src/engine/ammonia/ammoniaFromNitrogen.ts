@@ -1,4 +1,4 @@
-import { atomicMasses } from '../chemistry/atomicMasses.js';
+import { atomicMasses } from '../chemistry/molarMass.js';
 import { ammoniaMgPerLitre, type AmmoniaMgPerLitre, type AmmoniaNitrogenMgPerLitre } from '../units/quantity.js';
 
 /**

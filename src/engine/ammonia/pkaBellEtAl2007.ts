@@ -1,5 +1,5 @@
 import { ammoniumPka, type AmmoniumPka } from '../units/quantity.js';
-import type { SaltWater } from './pkaOfAmmonium.js';
+import type { SaltWater } from './unionisedFraction.js';
 
 /**
  * pKa of ammonium in sea water, linear in temperature and salinity: a rival, for comparison.

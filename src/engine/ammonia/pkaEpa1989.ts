@@ -1,6 +1,6 @@
 import { ionicStrengthOfSeawater } from '../seawater/ionicStrengthOfSeawater.js';
 import { ammoniumPka, type AmmoniumPka } from '../units/quantity.js';
-import type { SaltWater } from './pkaOfAmmonium.js';
+import type { SaltWater } from './unionisedFraction.js';
 
 /**
  * pKa of ammonium in sea water as the US criteria for ammonia have it: a rival, for comparison.

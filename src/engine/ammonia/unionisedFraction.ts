@@ -1,4 +1,19 @@
-import { fraction, type AmmoniumPka, type Fraction, type PhNbs } from '../units/quantity.js';
+import {
+  fraction,
+  type AmmoniumPka,
+  type Fraction,
+  type PhNbs,
+  type Celsius,
+  type PracticalSalinity,
+} from '../units/quantity.js';
+
+export interface SaltWater {
+  readonly temperature: Celsius;
+  readonly salinity: PracticalSalinity;
+}
+
+/** A formula for the pKa of ammonium; its rivals have the same form, so that one can stand in for another. */
+export type PkaOfAmmonium = (water: SaltWater) => AmmoniumPka;
 
 /**
  * The part of total ammonia that is un-ionised, NH3, the poisonous form.

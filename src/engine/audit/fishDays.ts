@@ -3,7 +3,7 @@ import { holdDays } from '../hold/holdDays.js';
 import { holdEnds, isLongEnough } from '../hold/holdEnds.js';
 import type { HoldTerms } from '../hold/holdTerms.js';
 import type { HoldTrace } from '../hold/holdTrace.js';
-import { traceHolds } from '../hold/traceHolds.js';
+import { traceHolds } from '../hold/holdTracer.js';
 import { zeroOrUntested } from '../hold/zeroOrUntested.js';
 import type { ReadingColumns } from '../log/readingColumns.js';
 import type { ColumnKind } from '../log/headings/columnKinds.js';

@@ -1,4 +1,4 @@
-import { traceHolds } from '../hold/traceHolds.js';
+import { traceHolds } from '../hold/holdTracer.js';
 import { limits } from '../limits/limits.js';
 import type { Treatment } from '../rules/treatment.js';
 import { hoursPerDay, secondDays } from '../units/quantity.js';

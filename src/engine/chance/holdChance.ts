@@ -1,6 +1,6 @@
 import { runningHold } from '../hold/runningHold.js';
 import type { Hold } from '../hold/holdTrace.js';
-import { traceHolds } from '../hold/traceHolds.js';
+import { traceHolds } from '../hold/holdTracer.js';
 import type { ReadingColumns } from '../log/readingColumns.js';
 import type { Problem } from '../result/problem.js';
 import { ok, type Result } from '../result/result.js';

@@ -1,7 +1,5 @@
 import { fraction, type Fraction } from '../units/quantity.js';
-import { atomicMasses } from './atomicMasses.js';
-import type { SaltName } from './copperSalts.js';
-import { molarMass } from './molarMass.js';
+import { atomicMasses, type SaltName, molarMass } from './molarMass.js';
 
 /**
  * Share of a salt's mass that is copper.

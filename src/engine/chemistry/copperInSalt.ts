@@ -1,6 +1,6 @@
 import { copperMilligrams, type CopperMilligrams, type SaltGrams } from '../units/quantity.js';
 import { copperFraction } from './copperFraction.js';
-import type { SaltName } from './copperSalts.js';
+import type { SaltName } from './molarMass.js';
 
 /**
  * Copper in a mass of salt.

@@ -1,5 +1,5 @@
 import { copperMilligrams, type CopperMgPerMl, type Litres, type SaltGrams } from '../units/quantity.js';
-import type { SaltName } from './copperSalts.js';
+import type { SaltName } from './molarMass.js';
 import { saltForCopper } from './saltForCopper.js';
 
 interface WantedStock {

@@ -1,6 +1,6 @@
 import { copperMgPerMl, type CopperMgPerMl, type Litres, type SaltGrams } from '../units/quantity.js';
 import { copperInSalt } from './copperInSalt.js';
-import type { SaltName } from './copperSalts.js';
+import type { SaltName } from './molarMass.js';
 
 interface Stock {
   readonly grams: SaltGrams;

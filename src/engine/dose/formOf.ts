@@ -2,6 +2,9 @@ import type { Problem } from '../result/problem.js';
 import { ok, refuse, type Result } from '../result/result.js';
 import { shown } from '../units/shown.js';
 import { copperForms, formNames, type FormName } from './forms.js';
+import { isBlank, type Cell } from '../units/cell.js';
+import { misplaced } from '../units/parseQuantity.js';
+import type { Reader } from '../units/readers/reader.js';
 
 /** The trade calls both free and amine-complexed copper so; guessing would mean 2.5 times the dose. */
 const unclear = ['ionic', 'copper'];
@@ -29,4 +32,13 @@ function withoutCopper(words: readonly string[]): string {
   if (words.length !== 2 || first === second) return words.join(' ');
   if (second === 'copper') return first;
   return first === 'copper' && second !== undefined ? second : words.join(' ');
+}
+
+/** The form of copper a cell names. */
+export function formIn(cell: Cell): Reader<FormName> {
+  return (field) => {
+    if (cell === null || isBlank(cell)) return refuse({ code: 'blank', at: { field }, kind: 'form' });
+    if (typeof cell === 'object') return refuse(misplaced(cell, { field }));
+    return typeof cell === 'string' ? formOf(cell, field) : refuse({ code: 'not-a-form', field, given: shown(cell) });
+  };
 }

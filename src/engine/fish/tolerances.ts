@@ -1,20 +1,16 @@
 import type { ToleranceEntry } from './toleranceEntry.js';
-import { angelfish } from './tolerances/angelfish.js';
-import { anthias } from './tolerances/anthias.js';
-import { butterflyfish } from './tolerances/butterflyfish.js';
-import { clownfishAndDamsels } from './tolerances/clownfishAndDamsels.js';
-import { dragonets } from './tolerances/dragonets.js';
-import { eels } from './tolerances/eels.js';
-import { gobies } from './tolerances/gobies.js';
-import { hardyFish } from './tolerances/hardyFish.js';
+import { angelfish, butterflyfish, tangs } from './tolerances/largeReefFish.js';
+import { anthias, clownfishAndDamsels, gobies, wrasses } from './tolerances/smallReefFish.js';
+import {
+  dragonets,
+  eels,
+  puffersAndBoxfish,
+  scalelessFish,
+  seahorsesAndPipefish,
+  sharksAndRays,
+} from './tolerances/fishWithoutScales.js';
+import { hardyFish, littleKnownFish } from './tolerances/otherFish.js';
 import { invertebrates } from './tolerances/invertebrates.js';
-import { littleKnownFish } from './tolerances/littleKnownFish.js';
-import { puffersAndBoxfish } from './tolerances/puffersAndBoxfish.js';
-import { scalelessFish } from './tolerances/scalelessFish.js';
-import { seahorsesAndPipefish } from './tolerances/seahorsesAndPipefish.js';
-import { sharksAndRays } from './tolerances/sharksAndRays.js';
-import { tangs } from './tolerances/tangs.js';
-import { wrasses } from './tolerances/wrasses.js';
 
 /** Every fish and group on the list, one line each. */
 export const tolerances: readonly ToleranceEntry[] = [

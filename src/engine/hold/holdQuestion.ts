@@ -4,9 +4,8 @@ import type { Problem } from '../result/problem.js';
 import type { Result } from '../result/result.js';
 import type { JudgedBand } from './holdRows.js';
 import type { HoldTerms } from './holdTerms.js';
-import { HoldTracer } from './holdTracer.js';
+import { HoldTracer, traceHolds } from './holdTracer.js';
 import type { HoldTrace } from './holdTrace.js';
-import { traceHolds } from './traceHolds.js';
 import { zeroOrUntested } from './zeroOrUntested.js';
 
 /** A question about the hold in two ranges of cells, which are read last: a fault of another argument comes first. */

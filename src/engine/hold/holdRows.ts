@@ -3,7 +3,7 @@ import { instantDays, levelTolerance, secondDays } from '../units/quantity.js';
 import { heldDays, heldFrom } from './heldFrom.js';
 import { notedGapDays, type HoldTerms } from './holdTerms.js';
 import type { Hold } from './holdTrace.js';
-import { traceHolds } from './traceHolds.js';
+import { traceHolds } from './holdTracer.js';
 
 // Taken once: in some hosts every look-up of a global is slow.
 const { max } = Math;

@@ -1,5 +1,5 @@
 import type { Level } from '../log/reading.js';
-import type { ReadingSink } from '../log/readingSink.js';
+import type { ReadingSink, ReadingColumns } from '../log/readingColumns.js';
 import { instantDays, levelTolerance, secondDays } from '../units/quantity.js';
 import type { HoldTerms } from './holdTerms.js';
 import type { Hold, HoldEnd, HoldTrace, LastTest } from './holdTrace.js';
@@ -97,4 +97,22 @@ export class HoldTracer implements ReadingSink {
     const { firstIndex, lastIndex, from, to } = this;
     return { firstIndex, lastIndex, from, to, endedBy };
   }
+}
+
+/**
+ * The holds in a series of readings.
+ *
+ * Definition: a hold starts at the first reading at or above the low limit (with confirm 2 at the second of two in a
+ * row, at different instants) and runs until a reading below. A stretch between tests longer than the longest gap
+ * starts it anew at the later reading. Readings less than half a second apart are one instant, and its lowest counts.
+ *
+ * @param columns readings in time order
+ * @param terms what counts as a hold
+ * @returns every hold in time order
+ */
+export function traceHolds(columns: ReadingColumns, terms: HoldTerms): HoldTrace {
+  const { when, low, row, count } = columns;
+  const tracer = new HoldTracer(terms);
+  for (let index = 0; index < count; index++) tracer.add(when[index] ?? 0, low[index] ?? 0, row[index] ?? 0);
+  return tracer.trace(columns.odd);
 }

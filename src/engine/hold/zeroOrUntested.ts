@@ -1,8 +1,7 @@
 import type { ReadingColumns } from '../log/readingColumns.js';
 import type { Problem } from '../result/problem.js';
 import { refuse, type Result } from '../result/result.js';
-import { doubtfulZeros } from './doubtfulZeros.js';
-import { readingsWithout } from './readingsWithout.js';
+import { instantDays, levelTolerance } from '../units/quantity.js';
 
 /** Doubtful rows are tried one by one for the row to name, over so many readings in all; past that the first is named. */
 const readingsTried = 2_000_000;
@@ -36,4 +35,43 @@ export function zeroOrUntested<T>(
   const tries = Math.floor(readingsTried / columns.count);
   const deciding = doubtful.slice(0, Math.min(mostTries, tries)).find((row) => differs([row]));
   return refuse({ code: 'zero-or-untested', row: deciding ?? doubtful[0] ?? 0 });
+}
+
+/**
+ * Rows whose bare 0 may be an empty cell.
+ *
+ * Definition: where no empty cell arrived as such, the rows, lowest first, that read 0 after the level had once reached
+ * the low limit.
+ */
+export function doubtfulZeros({ when, low, row, count, zeroRows, hasBlanks }: ReadingColumns, limit: number): number[] {
+  if (hasBlanks || zeroRows.length === 0) return [];
+  const zeros = new Set(zeroRows);
+  const doubtful: number[] = [];
+  let reached = NaN;
+  for (let index = 0; index < count; index++) {
+    const at = when[index] ?? NaN;
+    if (Number.isNaN(reached) && (low[index] ?? NaN) >= limit - levelTolerance) reached = at;
+    const rowNumber = row[index] ?? 0;
+    if (at - reached >= instantDays && zeros.has(rowNumber)) doubtful.push(rowNumber);
+  }
+  return doubtful.sort((a, b) => a - b);
+}
+
+/**
+ * The same readings with some rows left out.
+ *
+ * Definition: every reading whose row is not among them, in their order.
+ */
+export function readingsWithout(columns: ReadingColumns, rows: readonly number[]): ReadingColumns {
+  const left = new Set(rows);
+  const keep = Array.from({ length: columns.count }, (_, index) => index).filter(
+    (index) => !left.has(columns.row[index] ?? 0),
+  );
+  return {
+    ...columns,
+    count: keep.length,
+    when: Float64Array.from(keep, (index) => columns.when[index] ?? NaN),
+    low: Float64Array.from(keep, (index) => columns.low[index] ?? NaN),
+    row: Uint32Array.from(keep, (index) => columns.row[index] ?? 0),
+  };
 }

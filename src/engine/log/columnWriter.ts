@@ -1,6 +1,5 @@
 import { timeOrder } from './timeOrder.js';
-import type { ReadingColumns } from './readingColumns.js';
-import type { ReadingSink } from './readingSink.js';
+import type { ReadingColumns, ReadingSink } from './readingColumns.js';
 
 /** Fills reading columns in row order and hands them over in time order. */
 export class ColumnWriter implements ReadingSink {

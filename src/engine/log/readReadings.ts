@@ -4,12 +4,10 @@ import { isBlank, type Cell } from '../units/cell.js';
 import { serialEnd } from '../units/time/parseTime.js';
 import { plainIsoSerial } from '../units/time/plainIsoSerial.js';
 import { ColumnWriter } from './columnWriter.js';
-import { isHeadingText } from './headingWords.js';
-import { parallelRanges, type RawRange } from './parallelRanges.js';
+import { isHeadingText, parallelRanges, type RawRange } from './parallelRanges.js';
 import { plainLevel } from './plainLevel.js';
 import { highestLevel } from './reading.js';
-import type { ReadingColumns } from './readingColumns.js';
-import type { ReadingSink } from './readingSink.js';
+import type { ReadingColumns, ReadingSink } from './readingColumns.js';
 import { RowReader } from './rowReader.js';
 
 export interface ReadingRanges {

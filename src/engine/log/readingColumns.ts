@@ -20,3 +20,9 @@ export interface ReadingColumns {
   /** An empty cell arrived as such somewhere in the ranges: this host tells 0 from blank. */
   readonly hasBlanks: boolean;
 }
+
+/** Takes readings in the order in which they stand in the rows. */
+export interface ReadingSink {
+  /** A time [serial day], the low end of the level [mg/L], and its row. */
+  add(when: number, low: number, row: number): void;
+}

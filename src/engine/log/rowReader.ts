@@ -3,7 +3,7 @@ import type { Cell } from '../units/cell.js';
 import { shown } from '../units/shown.js';
 import { parseReading } from './parseReading.js';
 import type { Level } from './reading.js';
-import type { ReadingSink } from './readingSink.js';
+import type { ReadingSink } from './readingColumns.js';
 import { isBlankOrZero, rowTime } from './rowTime.js';
 
 /** The cells of a row as the host gives them. */

@@ -1,5 +1,4 @@
-import type { Log } from '../log/table/log.js';
-import { logEntries } from '../log/table/logEntries.js';
+import { type Log, logEntries } from '../log/table/log.js';
 import { instantDays } from '../units/quantity.js';
 
 /** The entries of a log up to a moment; those of the same instant are not after it. */

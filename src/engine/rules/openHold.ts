@@ -1,7 +1,6 @@
 import type { HoldTerms } from '../hold/holdTerms.js';
-import { traceHolds } from '../hold/traceHolds.js';
-import { doubtfulZeros } from '../hold/doubtfulZeros.js';
-import { readingsWithout } from '../hold/readingsWithout.js';
+import { traceHolds } from '../hold/holdTracer.js';
+import { doubtfulZeros, readingsWithout } from '../hold/zeroOrUntested.js';
 import type { ReadingColumns } from '../log/readingColumns.js';
 import type { RowFault } from '../log/table/log.js';
 import { holdAnswer, type HoldAnswer } from './holdAnswer.js';

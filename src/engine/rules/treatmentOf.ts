@@ -1,4 +1,4 @@
-import { traceHolds } from '../hold/traceHolds.js';
+import { traceHolds } from '../hold/holdTracer.js';
 import { levelModel, type LevelModel } from '../level/levelModel.js';
 import { limits } from '../limits/limits.js';
 import type { Card } from '../log/card.js';

@@ -3,6 +3,7 @@ import { stockStrength } from '../chemistry/stockStrength.js';
 import { bandOf } from '../dose/bandOf.js';
 import { copperMgPerLitre, litres, saltGrams } from '../units/quantity.js';
 import type { PublishedValue } from './publishedValue.js';
+import { copperCriteria, timesAcuteCriterion } from '../chemistry/timesAcuteCriterion.js';
 
 /** Levels, stocks and doses that others print. */
 export const copperValues: readonly PublishedValue[] = [
@@ -47,3 +48,25 @@ export const copperValues: readonly PublishedValue[] = [
 function pentahydrateStock(grams: number, volume: number): number {
   return stockStrength({ grams: saltGrams(grams), volume: litres(volume), salt: 'pentahydrate' });
 }
+
+/** What treated water does where it is let go. */
+export const safetyValues: readonly PublishedValue[] = [
+  {
+    check: 'acute salt-water criterion for copper, µg/L',
+    printed: '4.8',
+    computed: () => 1000 * copperCriteria.saltWaterAcute,
+    source: { key: 'CFR131', at: 'acute' },
+  },
+  {
+    check: 'chronic salt-water criterion for copper, µg/L',
+    printed: '3.1',
+    computed: () => 1000 * copperCriteria.saltWaterChronic,
+    source: { key: 'CFR131', at: 'chronic' },
+  },
+  {
+    check: '0.20 mg/L as times the acute salt-water criterion',
+    printed: '42',
+    computed: () => timesAcuteCriterion(copperMgPerLitre(0.2)),
+    source: { key: 'CFR131', at: 'ratio to 4.8 µg/L', status: 'derived' },
+  },
+];

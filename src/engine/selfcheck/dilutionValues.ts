@@ -2,8 +2,7 @@ import { ok } from '../result/result.js';
 import { copperMgPerLitre, fraction, litres } from '../units/quantity.js';
 import { changesToClear } from '../water/changesToClear.js';
 import { levelAfterChange } from '../water/levelAfterChange.js';
-import { answerOrNull } from './answerOrNull.js';
-import type { PublishedValue } from './publishedValue.js';
+import { answerOrNull, type PublishedValue } from './publishedValue.js';
 
 /** Water changes. */
 export const dilutionValues: readonly PublishedValue[] = [

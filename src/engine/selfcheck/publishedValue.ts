@@ -1,4 +1,6 @@
 import type { Reference, ReferenceKey } from '../references/references.js';
+import type { Problem } from '../result/problem.js';
+import type { Result } from '../result/result.js';
 
 /** A published number, and how the engine computes it. */
 export interface PublishedValue {
@@ -17,4 +19,17 @@ export interface PublishedValue {
     /** Where it is not the reference's own. */
     readonly status?: Reference['status'];
   };
+}
+
+/**
+ * What a formula answered, or null: a refusal agrees with no published value.
+ *
+ * Definition: the value of an answer, null for a problem.
+ *
+ * @param result what the formula gave
+ * @returns the number, or null
+ * @example answerOrNull(ok(30)) // = 30
+ */
+export function answerOrNull(result: Result<number, Problem>): number | null {
+  return result.ok ? result.value : null;
 }

@@ -1,7 +1,6 @@
-import { copperValues } from './copperValues.js';
+import { copperValues, safetyValues } from './copperValues.js';
 import { dilutionValues } from './dilutionValues.js';
 import type { PublishedValue } from './publishedValue.js';
-import { safetyValues } from './safetyValues.js';
 import { saltValues } from './saltValues.js';
 import { unitValues } from './unitValues.js';
 import { waterQualityValues } from './waterQualityValues.js';

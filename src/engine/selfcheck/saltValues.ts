@@ -1,9 +1,8 @@
 import { copperFraction } from '../chemistry/copperFraction.js';
 import { copperInSalt } from '../chemistry/copperInSalt.js';
 import { copperMass } from '../chemistry/copperMass.js';
-import { molarMass } from '../chemistry/molarMass.js';
+import { molarMass, type SaltName } from '../chemistry/molarMass.js';
 import { saltForCopper } from '../chemistry/saltForCopper.js';
-import type { SaltName } from '../chemistry/copperSalts.js';
 import { parseQuantity } from '../units/parseQuantity.js';
 import { copperMgPerLitre, litres, saltGrams } from '../units/quantity.js';
 import type { PublishedValue } from './publishedValue.js';

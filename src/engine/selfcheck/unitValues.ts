@@ -1,7 +1,6 @@
 import { parseQuantity } from '../units/parseQuantity.js';
 import { parseTime } from '../units/time/parseTime.js';
-import { answerOrNull } from './answerOrNull.js';
-import type { PublishedValue } from './publishedValue.js';
+import { answerOrNull, type PublishedValue } from './publishedValue.js';
 
 const serials = { key: 'Serials1900', at: 'days counted' } as const;
 

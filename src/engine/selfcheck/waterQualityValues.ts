@@ -2,16 +2,14 @@ import { ammoniaFromNitrogen } from '../ammonia/ammoniaFromNitrogen.js';
 import { pkaBowerBidwell1978 } from '../ammonia/pkaBowerBidwell1978.js';
 import { pkaEmersonEtAl1975 } from '../ammonia/pkaEmersonEtAl1975.js';
 import { pkaEpa1989 } from '../ammonia/pkaEpa1989.js';
-import type { PkaOfAmmonium } from '../ammonia/pkaOfAmmonium.js';
-import { unionisedFraction } from '../ammonia/unionisedFraction.js';
+import { type PkaOfAmmonium, unionisedFraction } from '../ammonia/unionisedFraction.js';
 import { densityMilleroPoisson1981 } from '../seawater/densityMilleroPoisson1981.js';
 import { specificGravityOfSeawater } from '../seawater/specificGravityOfSeawater.js';
 import { ammoniaNitrogenMgPerLitre, celsius, celsius68, phNbs, practicalSalinity } from '../units/quantity.js';
 import { leastSquaresLine } from '../water/leastSquaresLine.js';
 import { studentHalfWidth } from '../water/studentHalfWidth.js';
-import { answerOrNull } from './answerOrNull.js';
+import { answerOrNull, type PublishedValue } from './publishedValue.js';
 import { norrisPoints } from './norrisPoints.js';
-import type { PublishedValue } from './publishedValue.js';
 
 /** Ammonia, density and specific gravity, and the straight line behind the loss rate. */
 export const waterQualityValues: readonly PublishedValue[] = [

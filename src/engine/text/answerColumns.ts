@@ -1,25 +1,22 @@
 import type { AnswerKind, TableColumn } from '../result/table.js';
-import { ammoniaChangeColumns } from './ammoniaChangeTable.js';
+import { ammoniaChangeColumns, lossRateColumns } from './waterTables.js';
 import { auditColumns } from './auditTable.js';
 import { cardColumns } from './cardTable.js';
-import { cautionsColumns } from './cautionsTable.js';
+import { cautionsColumns } from './cautions.js';
 import { deathsColumns } from './deathsTable.js';
 import { doNowColumns } from './doNowTable.js';
-import { doseSplitColumns } from './doseSplitTable.js';
+import { doseSplitColumns, rampColumns, thinColumns } from './doseTables.js';
 import { fishDaysColumns } from './fishDaysTable.js';
 import { headingsColumns } from './headingsTable.js';
 import { holdRowsColumns } from './holdRowsTable.js';
 import { holdsColumns } from './holdsTable.js';
 import { levelsColumns } from './levelsTable.js';
-import { lossRateColumns } from './lossRateTable.js';
 import { meterFitsColumns } from './meterFitsTable.js';
 import { planColumns } from './planTable.js';
-import { rampColumns } from './rampTable.js';
 import { readyColumns } from './readyTable.js';
 import { selfCheckColumns } from './selfCheckTable.js';
 import { signsColumns } from './signsTable.js';
 import { systemsColumns } from './systemsTable.js';
-import { thinColumns } from './thinTable.js';
 import { toleranceColumns } from './toleranceTable.js';
 import { treatmentColumns } from './treatmentTable.js';
 

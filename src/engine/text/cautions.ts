@@ -1,7 +1,7 @@
-import { copperCriteria } from '../chemistry/copperCriteria.js';
-import { timesAcuteCriterion } from '../chemistry/timesAcuteCriterion.js';
+import { copperCriteria, timesAcuteCriterion } from '../chemistry/timesAcuteCriterion.js';
 import { copperForms } from '../dose/forms.js';
 import { shownNumber } from '../units/shown.js';
+import { columnsOf, type Table } from '../result/table.js';
 
 const aim = copperForms.sulfate.aim;
 const acute = shownNumber(1000 * copperCriteria.saltWaterAcute);
@@ -25,3 +25,10 @@ export const cautions: readonly string[] = [
   'Medicines may need a prescription: an aquatic veterinarian decides.',
   'Local law and the label come before anything computed here.',
 ];
+
+export const cautionsColumns = columnsOf({ Caution: 'text' });
+
+/** CAUTIONS as a table. */
+export function cautionsTable(): Table {
+  return { columns: cautionsColumns, rows: cautions.map((caution) => [caution]) };
+}

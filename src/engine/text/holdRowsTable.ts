@@ -1,7 +1,7 @@
 import type { HoldRow, ReadingNote } from '../hold/holdRows.js';
 import { columnsOf, type Table } from '../result/table.js';
 import { secondDays } from '../units/quantity.js';
-import { oneDecimal } from './oneDecimal.js';
+import { oneDecimal } from '../units/shown.js';
 
 export const holdRowsColumns = columnsOf({
   When: 'time',

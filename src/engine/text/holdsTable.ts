@@ -1,7 +1,7 @@
 import type { HoldSpan } from '../hold/holdSpans.js';
 import type { HoldEnd } from '../hold/holdTrace.js';
 import { columnsOf, type Table } from '../result/table.js';
-import { oneDecimal } from './oneDecimal.js';
+import { oneDecimal } from '../units/shown.js';
 
 export const holdsColumns = columnsOf({
   From: 'time',

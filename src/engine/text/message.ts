@@ -1,9 +1,7 @@
 import type { Problem } from '../result/problem.js';
-import { answerSentences } from './messages/answerSentences.js';
-import { meterSentences } from './messages/meterSentences.js';
+import { answerSentences, meterSentences } from './messages/answerSentences.js';
 import { logSentences } from './messages/logSentences.js';
-import { rangeSentences } from './messages/rangeSentences.js';
-import { readingSentences } from './messages/readingSentences.js';
+import { rangeSentences, readingSentences } from './messages/readingSentences.js';
 import type { ByCode, Sentences } from './messages/sentences.js';
 import { valueSentences } from './messages/valueSentences.js';
 import { waterSentences } from './messages/waterSentences.js';

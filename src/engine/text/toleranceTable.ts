@@ -1,5 +1,4 @@
-import type { Tolerance } from '../fish/tolerance.js';
-import type { FishTolerance } from '../fish/tolerancesOf.js';
+import type { Tolerance, FishTolerance } from '../fish/tolerance.js';
 import { columnsOf, type Table, type TableCell } from '../result/table.js';
 import { sourceText } from './sourceText.js';
 import { toleranceReasons } from './toleranceReasons.js';

@@ -29,3 +29,8 @@ function cut(text: string): string {
   const letters = Array.from(text);
   return letters.length <= longest ? text : `${letters.slice(0, longest - 1).join('')}…`;
 }
+
+/** A number to one decimal, half up; a tie that binary noise blurs is still one. */
+export function oneDecimal(x: number): string {
+  return (Math.round(x * 10 + 1e-6) / 10).toFixed(1);
+}

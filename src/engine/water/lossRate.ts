@@ -2,8 +2,7 @@ import type { Problem } from '../result/problem.js';
 import { ok, refuse, type Result } from '../result/result.js';
 import { hoursPerDay, instantDays } from '../units/quantity.js';
 import { leastSquaresLine, type LeastSquaresLine } from './leastSquaresLine.js';
-import { lossFault } from './lossFault.js';
-import type { LossReading } from './lossReading.js';
+import { lossFault, type LossReading } from './lossFault.js';
 import { studentHalfWidth } from './studentHalfWidth.js';
 
 /** How fast copper is lost, in percent a day, with the 95 % interval of that rate. */

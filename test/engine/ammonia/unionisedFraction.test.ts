@@ -2,8 +2,7 @@ import { pkaBellEtAl2007 } from '../../../src/engine/ammonia/pkaBellEtAl2007.js'
 import { pkaBowerBidwell1978 } from '../../../src/engine/ammonia/pkaBowerBidwell1978.js';
 import { pkaEmersonEtAl1975 } from '../../../src/engine/ammonia/pkaEmersonEtAl1975.js';
 import { pkaEpa1989 } from '../../../src/engine/ammonia/pkaEpa1989.js';
-import type { PkaOfAmmonium } from '../../../src/engine/ammonia/pkaOfAmmonium.js';
-import { unionisedFraction } from '../../../src/engine/ammonia/unionisedFraction.js';
+import { type PkaOfAmmonium, unionisedFraction } from '../../../src/engine/ammonia/unionisedFraction.js';
 import { ionicStrengthOfSeawater } from '../../../src/engine/seawater/ionicStrengthOfSeawater.js';
 import { ammoniumPka, celsius, phNbs, practicalSalinity } from '../../../src/engine/units/quantity.js';
 import {

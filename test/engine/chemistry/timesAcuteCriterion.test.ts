@@ -1,5 +1,4 @@
-import { copperCriteria } from '../../../src/engine/chemistry/copperCriteria.js';
-import { timesAcuteCriterion } from '../../../src/engine/chemistry/timesAcuteCriterion.js';
+import { copperCriteria, timesAcuteCriterion } from '../../../src/engine/chemistry/timesAcuteCriterion.js';
 import { copperMgPerLitre } from '../../../src/engine/units/quantity.js';
 import { saltWaterCopper } from '../published/CFR131.js';
 import { eachRow, expectPrinted } from '../published/publishedTable.js';

@@ -1,5 +1,5 @@
 import { fishNames } from '../../../src/engine/fish/fishNames';
-import { tolerancesOf } from '../../../src/engine/fish/tolerancesOf';
+import { tolerancesOf } from '../../../src/engine/fish/tolerance.js';
 
 /** A word of its own for each number: 0 is "qaaaq". */
 const letters = (i: number): string =>

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { holdDays } from '../../../src/engine/hold/holdDays.js';
 import { holdStart } from '../../../src/engine/hold/holdStart.js';
-import { traceHolds } from '../../../src/engine/hold/traceHolds.js';
+import { traceHolds } from '../../../src/engine/hold/holdTracer.js';
 import type { HoldTerms } from '../../../src/engine/hold/holdTerms.js';
 import { columnsOf } from './columnsOf.js';
 import { oracleHold, type OracleReading } from './oracle.js';

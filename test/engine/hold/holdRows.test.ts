@@ -3,7 +3,7 @@ import { holdEnds as holdEndsIn } from '../../../src/engine/hold/holdEnds.js';
 import { holdRows } from '../../../src/engine/hold/holdRows.js';
 import { holdSpans as holdSpansIn } from '../../../src/engine/hold/holdSpans.js';
 import { holdStart as holdStartIn } from '../../../src/engine/hold/holdStart.js';
-import { traceHolds } from '../../../src/engine/hold/traceHolds.js';
+import { traceHolds } from '../../../src/engine/hold/holdTracer.js';
 import type { ReadingColumns } from '../../../src/engine/log/readingColumns.js';
 import type { HoldTerms } from '../../../src/engine/hold/holdTerms.js';
 import { holdRowsTable } from '../../../src/engine/text/holdRowsTable.js';

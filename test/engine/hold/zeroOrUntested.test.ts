@@ -1,5 +1,5 @@
 import { holdDays } from '../../../src/engine/hold/holdDays.js';
-import { traceHolds } from '../../../src/engine/hold/traceHolds.js';
+import { traceHolds } from '../../../src/engine/hold/holdTracer.js';
 import { zeroOrUntested } from '../../../src/engine/hold/zeroOrUntested.js';
 import type { Cell } from '../../../src/engine/units/cell.js';
 import { columnsOf } from './columnsOf.js';

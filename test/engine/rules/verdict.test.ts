@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { holdDays } from '../../../src/engine/hold/holdDays.js';
 import { holdSpans } from '../../../src/engine/hold/holdSpans.js';
-import { traceHolds } from '../../../src/engine/hold/traceHolds.js';
+import { traceHolds } from '../../../src/engine/hold/holdTracer.js';
 import { zeroOrUntested } from '../../../src/engine/hold/zeroOrUntested.js';
 import { ok } from '../../../src/engine/result/result.js';
 import { verdict } from '../../../src/engine/rules/verdict.js';

@@ -1,4 +1,4 @@
-import { ammoniaChangeColumns, ammoniaChangeTable } from '../../../src/engine/text/ammoniaChangeTable.js';
+import { ammoniaChangeColumns, ammoniaChangeTable } from '../../../src/engine/text/waterTables.js';
 import { litres, millilitres } from '../../../src/engine/units/quantity.js';
 
 describe('ammoniaChangeTable', () => {

@@ -1,4 +1,4 @@
-import { cautionsTable } from '../../../src/engine/text/cautionsTable.js';
+import { cautionsTable } from '../../../src/engine/text/cautions.js';
 
 describe('cautionsTable', () => {
   const { rows } = cautionsTable();

@@ -1,9 +1,13 @@
 import { ramp } from '../../../src/engine/dose/ramp.js';
 import { splitDose } from '../../../src/engine/dose/splitDose.js';
 import type { Pace } from '../../../src/engine/dose/pacePlan.js';
-import { doseSplitColumns, doseSplitTable } from '../../../src/engine/text/doseSplitTable.js';
-import { rampTable } from '../../../src/engine/text/rampTable.js';
-import { thinColumns, thinTable } from '../../../src/engine/text/thinTable.js';
+import {
+  doseSplitColumns,
+  doseSplitTable,
+  rampTable,
+  thinColumns,
+  thinTable,
+} from '../../../src/engine/text/doseTables.js';
 import { copperMgPerLitre, copperMgPerMl, litres, millilitres, serialDay } from '../../../src/engine/units/quantity.js';
 
 const parts = splitDose({ total: millilitres(10), dosesADay: 2, days: 2, smallest: millilitres(0.1) });

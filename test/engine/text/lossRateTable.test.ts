@@ -1,4 +1,4 @@
-import { lossRateColumns, lossRateTable } from '../../../src/engine/text/lossRateTable.js';
+import { lossRateColumns, lossRateTable } from '../../../src/engine/text/waterTables.js';
 
 describe('lossRateTable', () => {
   it.each([

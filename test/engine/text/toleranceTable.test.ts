@@ -1,5 +1,5 @@
 import { fishNames } from '../../../src/engine/fish/fishNames';
-import { tolerancesOf } from '../../../src/engine/fish/tolerancesOf';
+import { tolerancesOf } from '../../../src/engine/fish/tolerance.js';
 import { toleranceTable } from '../../../src/engine/text/toleranceTable';
 
 const table = (...texts: string[]) => toleranceTable(tolerancesOf(texts.flatMap(fishNames)));

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { serialDay } from '../../../src/engine/units/quantity.js';
 import { lossRate, type LossRate } from '../../../src/engine/water/lossRate.js';
-import type { LossReading } from '../../../src/engine/water/lossReading.js';
+import type { LossReading } from '../../../src/engine/water/lossFault.js';
 
 /** Rows of: day, level, rise. */
 const log = (...rows: readonly (readonly [day: number, level: number, rise?: number])[]): LossReading[] =>

@@ -1,4 +1,4 @@
-import { toleranceEntries } from '../toleranceEntries.js';
+import { toleranceEntries } from '../toleranceEntry.js';
 
 /** Every kind of invertebrate, and what carries them. */
 export const invertebrates = [

@@ -23,10 +23,11 @@ import {
   strengthIn,
   temperatureIn,
   volumeIn,
+  gapIn,
+  timeIn,
 } from '../../units/readers/quantityReaders.js';
 import { argumentsIn } from '../../units/readers/argumentsIn.js';
 import { named, unlessBlankOrZero, type Reader } from '../../units/readers/reader.js';
-import { gapIn, timeIn } from '../../units/readers/timeReaders.js';
 import { shown } from '../../units/shown.js';
 import type { Card } from '../card.js';
 import { columnNumber } from '../table/columnNumbers.js';

@@ -6,7 +6,7 @@ import { parseReading } from '../parseReading.js';
 import { plainLevel } from '../plainLevel.js';
 import { highestLevel, type Level } from '../reading.js';
 import { copperStates, type Log } from './log.js';
-import type { ReadRows } from './readRows.js';
+import type { ReadRows } from './timedRows.js';
 
 type CopperColumns = Pick<Log, 'copper' | 'low' | 'odd' | 'zeroRows' | 'hasBlanks'>;
 

@@ -8,7 +8,7 @@ export type NumberKind =
   'dose' | 'change' | 'replacement' | 'top-off' | 'salinity' | 'temperature' | 'pH' | 'ammonia' | 'volume' | 'hold day';
 
 /** Columns of text; '' where a row says nothing. */
-export type TextKind = 'fish in' | 'fish out' | 'dead' | 'signs' | 'note' | 'system' | 'lot' | 'who';
+type TextKind = 'fish in' | 'fish out' | 'dead' | 'signs' | 'note' | 'system' | 'lot' | 'who';
 
 /** A cell that could not be read, or a row without a time. The rest of the log is read all the same. */
 export interface RowFault {
@@ -51,4 +51,63 @@ export interface Log {
   /** Rows whose copper cell is a bare 0. */
   readonly zeroRows: readonly number[];
   readonly hasBlanks: boolean;
+}
+
+/** Some of a log's entries, in their order, and the faults that the test lets stand. */
+export function logEntries(log: Log, entries: Uint32Array, keepsFault: (when: number, row: number) => boolean): Log {
+  const text = (column: readonly string[] | null): readonly string[] | null =>
+    column === null ? null : Array.from(entries, (from) => column[from] ?? '');
+  return {
+    headings: log.headings,
+    count: entries.length,
+    row: Uint32Array.from(entries, (from) => log.row[from] ?? 0),
+    when: Float64Array.from(entries, (from) => log.when[from] ?? NaN),
+    dateOnly: Uint8Array.from(entries, (from) => log.dateOnly[from] ?? 0),
+    copper: Uint8Array.from(entries, (from) => log.copper[from] ?? 0),
+    low: Float64Array.from(entries, (from) => log.low[from] ?? NaN),
+    odd: log.odd,
+    zeroRows: log.zeroRows,
+    hasBlanks: log.hasBlanks,
+    numbers: numbersOf((kind) => picked(log.numbers[kind], entries)),
+    changeShare: picked(log.changeShare, entries),
+    texts: textsOf((kind) => text(log.texts[kind])),
+    faults: log.faults.filter(({ when, row }) => keepsFault(when, row)),
+  };
+}
+
+function picked(column: Float64Array | null, entries: Uint32Array): Float64Array | null {
+  return column === null ? null : Float64Array.from(entries, (from) => column[from] ?? NaN);
+}
+
+// Written out: the shape of an object put together by a loop or a spread is thrown away by each collection, and with it
+// what was optimised for it.
+
+/** The columns of numbers of a log, one after another. */
+export function numbersOf(column: (kind: NumberKind) => Float64Array | null): Log['numbers'] {
+  return {
+    dose: column('dose'),
+    change: column('change'),
+    replacement: column('replacement'),
+    'top-off': column('top-off'),
+    salinity: column('salinity'),
+    temperature: column('temperature'),
+    pH: column('pH'),
+    ammonia: column('ammonia'),
+    volume: column('volume'),
+    'hold day': column('hold day'),
+  };
+}
+
+/** The columns of text of a log, one after another. */
+export function textsOf(column: (kind: TextKind) => readonly string[] | null): Log['texts'] {
+  return {
+    'fish in': column('fish in'),
+    'fish out': column('fish out'),
+    dead: column('dead'),
+    signs: column('signs'),
+    note: column('note'),
+    system: column('system'),
+    lot: column('lot'),
+    who: column('who'),
+  };
 }

@@ -1,5 +1,4 @@
-import type { Log } from './log.js';
-import { logEntries } from './logEntries.js';
+import { type Log, logEntries } from './log.js';
 
 interface SystemLog {
   /** As first written; '' for rows that name none. */

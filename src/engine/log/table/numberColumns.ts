@@ -5,7 +5,7 @@ import type { HeadingRead } from '../headings/readHeadings.js';
 import type { NumberColumn } from './columnNumbers.js';
 import type { NumberKind } from './log.js';
 import { numberReader, readChange, type ReadNumber } from './numberReaders.js';
-import type { ReadRows } from './readRows.js';
+import type { ReadRows } from './timedRows.js';
 
 interface Kind {
   readonly dimension: DimensionName;

@@ -5,8 +5,7 @@ import { headingsOf, readHeadings, type HeadingRead } from '../headings/readHead
 import type { Gallon } from './columnNumbers.js';
 import { copperColumn } from './copperColumn.js';
 import { keptRows } from './keptRows.js';
-import type { Log, NumberKind, RowFault } from './log.js';
-import { numbersOf, textsOf } from './logColumns.js';
+import { type Log, type NumberKind, type RowFault, numbersOf, textsOf } from './log.js';
 import { headingRowOf, headingTexts, type LogRange } from './logRange.js';
 import { changeColumns, numberColumn } from './numberColumns.js';
 import { TimeReader } from './rowTimes.js';

@@ -1,7 +1,7 @@
 import type { Cell } from '../../units/cell.js';
 import { headingKey } from '../headings/columnKinds.js';
 import type { HeadingRead } from '../headings/readHeadings.js';
-import type { ReadRows } from './readRows.js';
+import type { ReadRows } from './timedRows.js';
 
 /** A column of text, or several of one kind with a row's cells joined; null where the log has none. */
 export function textColumn(

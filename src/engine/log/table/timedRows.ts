@@ -2,9 +2,10 @@ import { timeOrder } from '../timeOrder.js';
 import type { RowFault } from './log.js';
 import type { LogRange } from './logRange.js';
 import type { TimeReader } from './rowTimes.js';
+import type { Gallon } from './columnNumbers.js';
 
 /** The rows of a log that have a time, in time order. */
-export interface TimedRows {
+interface TimedRows {
   readonly count: number;
   /** As people count, from the range's `firstRow` on. */
   readonly row: Uint32Array;
@@ -58,4 +59,13 @@ function inTimeOrder({ count, row, when, dateOnly, faults }: TimedRows): TimedRo
     dateOnly: Uint8Array.from(order, (from) => dateOnly[from] ?? 0),
     faults,
   };
+}
+
+/** What every column is read with. */
+export interface ReadRows {
+  readonly log: LogRange;
+  readonly gallon: Gallon;
+  readonly rows: TimedRows;
+  /** Faults are added as they are found. */
+  readonly faults: RowFault[];
 }

@@ -1,5 +1,4 @@
-import { isHeadingText } from '../../log/headingWords.js';
-import { parallelRanges, type RawRange } from '../../log/parallelRanges.js';
+import { isHeadingText, parallelRanges, type RawRange } from '../../log/parallelRanges.js';
 import { isBlankOrZero, rowTime, type TimeCells } from '../../log/rowTime.js';
 import type { Problem } from '../../result/problem.js';
 import { ok, refuse, type Result } from '../../result/result.js';

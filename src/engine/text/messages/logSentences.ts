@@ -1,5 +1,4 @@
-import { listed } from './listed.js';
-import type { Sentences } from './sentences.js';
+import { listed, type Sentences } from './sentences.js';
 
 /** Words that make a heading be read as what is missing. */
 const headingWords: Readonly<Record<string, string>> = {

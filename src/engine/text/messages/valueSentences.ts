@@ -1,8 +1,6 @@
 import type { Limits, Place } from '../../result/problem.js';
 import { shownNumber } from '../../units/shown.js';
-import { listed } from './listed.js';
-import { place } from './place.js';
-import type { Sentences } from './sentences.js';
+import { listed, place, type Sentences } from './sentences.js';
 import { whatToWrite } from './whatToWrite.js';
 
 /** One value that cannot be used. */

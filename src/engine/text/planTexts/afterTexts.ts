@@ -1,7 +1,7 @@
 import { limits } from '../../limits/limits.js';
 import { hoursPerDay } from '../../units/quantity.js';
 import { shownNumber } from '../../units/shown.js';
-import { named } from './named.js';
+import { named } from '../sourceText.js';
 import type { PlanTexts } from './planTexts.js';
 
 /** After the hold. */
@@ -20,7 +20,7 @@ export const afterTexts = {
     why: 'common practice: they show disease early',
   }),
   'observe-earliest': ({ form, days, afterPraziquantel }) => ({
-    doing: `observe: earliest end, ${shownNumber(days)} days after ${last(afterPraziquantel)}, if there were no signs${form === 'chelated' ? '; not before the advised end if the median reading of the hold was under ${limits.lowChelatedHold.value.toFixed(2)} mg/L (QT.OBSERVEUNTIL)' : ''}`,
+    doing: `observe: earliest end, ${shownNumber(days)} days after ${last(afterPraziquantel)}, if there were no signs${form === 'chelated' ? ranLow : ''}`,
     why: twoToFour,
   }),
   'observe-advised': ({ days, afterPraziquantel }) => ({
@@ -39,3 +39,7 @@ const twoToFour = `common practice: ${limits.observeEarliest.value / 7} to ${lim
 function last(afterPraziquantel: boolean): string {
   return afterPraziquantel ? 'the second praziquantel bath' : 'copper is out';
 }
+
+const ranLow =
+  '; not before the advised end if the median reading of the hold was under ' +
+  `${limits.lowChelatedHold.value.toFixed(2)} mg/L (QT.OBSERVEUNTIL)`;

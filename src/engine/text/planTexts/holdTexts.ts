@@ -2,7 +2,7 @@ import type { Pace } from '../../dose/pacePlan.js';
 import { limits } from '../../limits/limits.js';
 import { hoursPerDay } from '../../units/quantity.js';
 import { shownNumber } from '../../units/shown.js';
-import { named } from './named.js';
+import { named } from '../sourceText.js';
 import type { PlanTexts } from './planTexts.js';
 
 /** From the first dose to the end of the hold. */

@@ -1,7 +1,7 @@
 import { limits } from '../../limits/limits.js';
 import { shown, shownNumber } from '../../units/shown.js';
 import type { WarnedMedicine } from '../../plan/medicineOf.js';
-import { named } from './named.js';
+import { named } from '../sourceText.js';
 import type { PlanText, PlanTexts } from './planTexts.js';
 
 const warnings: Readonly<Record<WarnedMedicine, PlanText>> = {

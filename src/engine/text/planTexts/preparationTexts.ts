@@ -1,6 +1,6 @@
 import { limits } from '../../limits/limits.js';
 import { shownNumber } from '../../units/shown.js';
-import { named } from './named.js';
+import { named } from '../sourceText.js';
 import type { PlanTexts } from './planTexts.js';
 
 /** Before the first dose. */

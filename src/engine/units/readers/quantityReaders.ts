@@ -6,6 +6,8 @@ import * as quantity from '../quantity.js';
 import { shown } from '../shown.js';
 import { dimensions, type DimensionName } from '../unitTable.js';
 import type { Reader } from './reader.js';
+import { days, type Days, type SerialDay } from '../quantity.js';
+import { parseTime } from '../time/parseTime.js';
 
 type Make<Q extends number> = (x: number) => Q;
 
@@ -100,4 +102,17 @@ export function levelOr(cell: Cell, fallback: quantity.CopperMgPerLitre): Reader
 
 function isUntested(cell: Cell): boolean {
   return isBlank(cell) || (typeof cell === 'string' && /^(?:none|-)$/i.test(cell.trim()));
+}
+
+export function timeIn(cell: Cell): Reader<SerialDay> {
+  return (field) => parseTime(cell, { field });
+}
+
+/** The longest stretch without a test that does not start a hold anew; "none" switches the rule off. */
+export function gapIn(cell: Cell): Reader<Days> {
+  return (field) => {
+    if (typeof cell === 'string' && cell.trim().toLowerCase() === 'none') return ok(days(Infinity));
+    const gap = hoursIn(cell)(field);
+    return gap.ok ? ok(days(gap.value / 24)) : gap;
+  };
 }

@@ -1,5 +1,13 @@
+import type { AmmoniaChange } from '../ammonia/ammoniaChange.js';
 import { columnsOf, type Table } from '../result/table.js';
 import type { LossRate } from '../water/lossRate.js';
+
+export const ammoniaChangeColumns = columnsOf({ 'Change L': 'number', 'Copper mL for the new water': 'number' });
+
+/** The change that dilutes ammonia, one row. */
+export function ammoniaChangeTable({ change, copper }: AmmoniaChange): Table {
+  return { columns: ammoniaChangeColumns, rows: [[change, copper]] };
+}
 
 export const lossRateColumns = columnsOf({
   '% a day': 'number',
