@@ -1,9 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { examples } from '../../functions/examples.js';
-import { parseFormula } from '../../src/app/calls/formula/parseFormula.js';
 import { answerColumns, answerKind, type AnswerKind, type TableColumn } from '../../src/engine/index.js';
 import { doseSplitTable } from '../../src/engine/text/doseTables.js';
 import { standInHost, type Answer, type ArgumentIn, type Scalar } from '../host/standInHost.js';
+import { callIn } from './callIn.js';
 
 const host = standInHost();
 
@@ -52,9 +52,7 @@ describe('the columns of answers', () => {
   });
 
   it.each(examples.map(({ name, formula }) => [name, formula] as const))('%s fit its example', (name, formula) => {
-    const read = parseFormula(formula);
-    if (!read.ok) throw new Error(read.problem.message);
-    check(name, host.call(name, ...(read.value.given as ArgumentIn[])));
+    check(name, host.call(name, ...(callIn(formula).given as ArgumentIn[])));
   });
 
   it('are times in DOSESPLIT where the first dose has a time', () => {

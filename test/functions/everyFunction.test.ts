@@ -1,7 +1,7 @@
 import { examples } from '../../functions/examples.js';
-import { parseFormula } from '../../src/app/calls/formula/parseFormula.js';
 import { contract } from '../contract.js';
 import { standInHost, type Answer, type ArgumentIn, type CellIn, type FunctionMetadata } from '../host/standInHost.js';
+import { callIn } from './callIn.js';
 import { errorCells } from './cells.js';
 
 const host = standInHost();
@@ -25,8 +25,8 @@ const wordOf = (entry: FunctionMetadata, at: number): string => {
 };
 
 const all: readonly Argument[] = host.metadata.functions.flatMap((entry) => {
-  const read = parseFormula(examples.find(({ name }) => name === entry.name)?.formula ?? '');
-  const given = read.ok ? read.value.given : [];
+  const example = examples.find(({ name }) => name === entry.name);
+  const given = example === undefined ? [] : callIn(example.formula).given;
   const args = entry.parameters.map((_, i) => (given[i] === undefined ? null : (given[i] as ArgumentIn)));
   return entry.parameters.map((parameter, at): Argument => ({
     id: entry.id,

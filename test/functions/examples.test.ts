@@ -1,13 +1,12 @@
 import { examples, type Example, type ExampleCell } from '../../functions/examples.js';
-import { parseFormula } from '../../src/app/calls/formula/parseFormula.js';
 import { standInHost, type Answer } from '../host/standInHost.js';
+import { callIn } from './callIn.js';
 
 const host = standInHost();
 
 function answerOf({ formula }: Example): Answer {
-  const read = parseFormula(formula);
-  if (!read.ok) throw new Error(`${formula}: ${read.problem.message}`);
-  return host.call(read.value.name, ...read.value.given);
+  const { name, given } = callIn(formula);
+  return host.call(name, ...given);
 }
 
 /** A whole number is meant exactly, another one to its last decimal. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { examples } from '../../functions/examples.js';
-import { parseFormula } from '../../src/app/calls/formula/parseFormula.js';
+import { callIn } from '../functions/callIn.js';
 import { standInHost, type Answer, type ArgumentIn, type FunctionMetadata, type Scalar } from '../host/standInHost.js';
 import { hostileArgument, hostileCell } from './hostileCells.js';
 
@@ -16,8 +16,8 @@ function anyArguments(entry: FunctionMetadata): fc.Arbitrary<ArgumentIn[]> {
 
 /** The arguments of the function's example, null for what it leaves out. */
 function exampleArguments(entry: FunctionMetadata): ArgumentIn[] {
-  const read = parseFormula(examples.find(({ name }) => name === entry.name)?.formula ?? '');
-  const given = read.ok ? read.value.given : [];
+  const example = examples.find(({ name }) => name === entry.name);
+  const given = example === undefined ? [] : callIn(example.formula).given;
   return entry.parameters.map((_, i) => (given[i] === undefined ? null : (given[i] as ArgumentIn)));
 }
 

@@ -1,5 +1,15 @@
-import { errorCode } from '../../sheet/index.js';
-import { HostError } from './hostError.js';
+import { errorCode, type ErrorCode } from '../../sheet/index.js';
+
+/** `CustomFunctions.Error`: the only thing thrown whose sentence a host keeps. */
+export class HostError extends Error {
+  readonly code: ErrorCode;
+
+  constructor(code: ErrorCode, message = '') {
+    super(message);
+    this.name = 'CustomFunctions.Error';
+    this.code = code;
+  }
+}
 
 /** A function as the bundle registers it: host arguments in, a value or rows out. */
 export type Implementation = (...values: unknown[]) => unknown;

@@ -1,18 +1,16 @@
-import type { Nullable } from '@univerjs/core';
 import {
-  ArrayValueObject,
   BaseFunction,
   ErrorValueObject,
+  type ArrayValueObject,
   type BaseValueObject,
   type ErrorType,
 } from '@univerjs/engine-formula';
-import { addressOf, type CellValue, type Given } from '../../sheet/index.js';
-import { valueObject } from '../../sheet/library/index.js';
-import type { Answer } from './answer.js';
+import { answerKind } from '../../engine/index.js';
+import { addressOf, type Answer, type Given } from '../../sheet/index.js';
+import { arrayObject, cellOf, gridOf, valueObject } from '../../sheet/library/index.js';
+import type { BundledFunction } from './bundledFunction.js';
 import { callFunction } from './callFunction.js';
 import { cellName } from './functionCatalogue.js';
-import { answerFormat } from './answerFormat.js';
-import type { BundledFunction } from './bundledFunction.js';
 import { Refusals } from './refusals.js';
 
 type Executor = [new (name: string) => BaseFunction, string];
@@ -36,32 +34,18 @@ function executorClass({ entry, implementation, allowErrors }: BundledFunction, 
 }
 
 function givenOf(variant: BaseValueObject): Given {
-  if (!variant.isArray()) return cellValueOf(variant);
-  const array = variant as ArrayValueObject;
-  return Array.from({ length: array.getRowCount() }, (_, row) =>
-    Array.from({ length: array.getColumnCount() }, (__, column) => cellValueOf(array.get(row, column))),
-  );
+  return variant.isArray() ? gridOf(variant as ArrayValueObject) : cellOf(variant);
 }
 
-function cellValueOf(object: Nullable<BaseValueObject>): CellValue {
-  if (!object || object.isNull()) return null;
-  if (object.isError()) return { type: 'Error', basicValue: (object as ErrorValueObject).getErrorType() };
-  return object.getValue();
-}
-
+/** With the number format of moments: a serial day in an unformatted cell would say nothing. */
 function valueObjectOf(answer: Answer, id: string): BaseValueObject {
+  const formatOf = (heading?: unknown): string => (answerKind(id, heading) === 'time' ? 'yyyy-mm-dd hh:mm' : '');
   if (answer.kind === 'error') return ErrorValueObject.create(answer.code as ErrorType);
-  if (answer.kind === 'cell') return valueObject(answer.value, answerFormat(id, undefined));
-  const heading = answer.rows[0] ?? [];
-  return ArrayValueObject.create({
-    calculateValueList: answer.rows.map((row) =>
-      row.map((value, column) => valueObject(value, answerFormat(id, heading[column]))),
-    ),
-    rowCount: answer.rows.length,
-    columnCount: heading.length,
-    unitId: '',
-    sheetId: '',
-    row: -1,
-    column: -1,
-  });
+  if (answer.kind === 'cell') return valueObject(answer.value, formatOf());
+  const formats = answer.rows[0]?.map(formatOf);
+  return arrayObject(
+    answer.rows,
+    { unitId: '', sheetId: '', row: -1, column: -1 },
+    (column) => formats?.[column] ?? '',
+  );
 }

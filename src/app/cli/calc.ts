@@ -1,5 +1,5 @@
-import { answerFormat } from '../calls/answerFormat.js';
-import type { Answer } from '../calls/answer.js';
+import { answerKind } from '../../engine/index.js';
+import type { Answer } from '../../sheet/index.js';
 import type { BundledFunction } from '../calls/bundledFunction.js';
 import { formulaAnswer } from '../calls/formulaAnswer.js';
 import { cellText } from './cellText.js';
@@ -32,7 +32,7 @@ function valueOf(answer: Exclude<Answer, { kind: 'error' }>): unknown {
 function shownAnswer(answer: Exclude<Answer, { kind: 'error' }>, id: string, { columns }: Terminal): string {
   const aligned = columns !== undefined;
   if (answer.kind === 'table') return textTable(answer.rows, { id, aligned });
-  return cellText(answer.value, aligned && answerFormat(id, undefined) !== '');
+  return cellText(answer.value, aligned && answerKind(id) === 'time');
 }
 
 /** The function whose answer is shown, or nothing where the formula does more than call one. */

@@ -4,6 +4,7 @@ import { inputFiles } from './files/inputFiles.js';
 import { readWhole } from './files/readWhole.js';
 import { writeWhole } from './files/writeWhole.js';
 import type { BundledFunction } from '../calls/bundledFunction.js';
+import { outsideFunctions } from '../calls/outsideFunctions.js';
 import { cellText } from './cellText.js';
 import { oneLine } from './oneLine.js';
 import { printable } from './printable.js';
@@ -44,7 +45,8 @@ export async function recalc(paths: readonly string[], terms: RecalcTerms, termi
 
 async function recalcOne(file: string, target: string, inputs: readonly string[], terms: RecalcTerms): Promise<string> {
   const { functions, now, replace } = terms;
-  const { bytes, changes, formulas, remarks } = await recalculated(readWhole(file), basename(file), functions, { now });
+  const outside = outsideFunctions(functions);
+  const { bytes, changes, formulas, remarks } = await recalculated(readWhole(file), basename(file), outside, { now });
   writeWhole(target, bytes, { inputs, replace });
   const ours = `${formulas} ${formulas === 1 ? 'formula' : 'formulas'} of ours`;
   const changed =

@@ -1,5 +1,5 @@
+import { answerKind } from '../../engine/index.js';
 import type { CellValue } from '../../sheet/index.js';
-import { answerFormat } from '../calls/answerFormat.js';
 import { cellText } from './cellText.js';
 
 interface TableTerms {
@@ -12,7 +12,7 @@ interface TableTerms {
 /** A table as lines of text. */
 export function textTable(rows: readonly (readonly CellValue[])[], { id, aligned }: TableTerms): string {
   const heading = rows[0] ?? [];
-  const isTime = heading.map((name) => aligned && answerFormat(id, name) !== '');
+  const isTime = heading.map((name) => aligned && answerKind(id, name) === 'time');
   const texts = rows.map((row) => row.map((cell, column) => cellText(cell, isTime[column] === true)));
   if (!aligned) return texts.map((row) => row.join('\t')).join('\n');
   const widths = heading.map((_, column) => Math.max(...texts.map((row) => (row[column] ?? '').length)));

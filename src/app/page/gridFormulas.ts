@@ -1,4 +1,5 @@
-import { type Book, formulaAsTyped, plainReferences } from '../../sheet/index.js';
+import { type Book, entered, formulaAsTyped, plainReferences } from '../../sheet/index.js';
+import { qtNames } from '../calls/outsideFunctions.js';
 import { cellKey } from './cellKey.js';
 import { sheetId } from './sheetId.js';
 import type { CellFormula } from './shownFile.js';
@@ -10,9 +11,13 @@ export function gridFormulas({ sheets, tables, names }: Book): Map<string, CellF
     sheet.rows.forEach((cells, row) => {
       cells?.forEach((cell, column) => {
         if (cell?.formula === undefined) return;
-        const typed = formulaAsTyped(cell.formula);
+        const typed = formulaAsTyped(cell.formula, qtNames);
         const plain = plainReferences(typed, { sheet: sheet.name, row, column, tables, names });
-        formulas.set(cellKey(sheetId(index), row, column), { typed: `=${typed}`, plain: `=${plain}`, isStored: true });
+        formulas.set(cellKey(sheetId(index), row, column), {
+          typed: entered(typed),
+          plain: entered(plain),
+          isStored: true,
+        });
       });
     });
   });

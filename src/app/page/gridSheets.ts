@@ -10,14 +10,13 @@ import {
   type Worksheet,
 } from '@univerjs/core';
 import { ERROR_TYPE_SET, FormulaDataModel, type ErrorType } from '@univerjs/preset-sheets-core';
-import type { CellRange, CellValue } from '../../sheet/index.js';
+import type { CellRange, CellValue, EnteredFormula } from '../../sheet/index.js';
 import type { OpenedSheet } from './openSheet.js';
 
 /** One cell as it stands in the grid now. */
 export interface GridCell {
   readonly value: CellValue;
-  /** With its `=`. */
-  readonly formula?: string;
+  readonly formula?: EnteredFormula;
   /** The number format. */
   readonly format?: string;
   /** Filled by the table of another cell: not content of its own. */

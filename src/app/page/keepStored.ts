@@ -1,5 +1,6 @@
 import type { ICellData } from '@univerjs/core';
-import { type Book, type BookSheet, callsOurs, type CellRange, isCellError } from '../../sheet/index.js';
+import { type Book, type BookSheet, callsOutside, type CellRange, isCellError } from '../../sheet/index.js';
+import { qtNames } from '../calls/outsideFunctions.js';
 import { cellKey } from './cellKey.js';
 import { gridSheets } from './gridSheets.js';
 import type { OpenedSheet } from './openSheet.js';
@@ -26,7 +27,7 @@ export function keepStored(sheet: OpenedSheet, book: Book, { formulas }: ShownFi
         const stored = book.sheets[index]?.rows[r]?.[c];
         const known = formulas.get(cellKey(now.id, r, c));
         if (cell?.formula === undefined || !isCellError(cell.value) || known === undefined || !stored) return;
-        if (stored.value === null || isCellError(stored.value) || callsOurs(known.typed)) return;
+        if (stored.value === null || isCellError(stored.value) || callsOutside(known.typed, qtNames)) return;
         putFilled(cells, book.sheets[index], stored.fills);
         (cells[r] ??= {})[c] = { ...valueData(stored.value), f: null, si: null };
         formulas.set(cellKey(now.id, r, c), { ...known, plain: null });

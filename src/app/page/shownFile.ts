@@ -1,4 +1,4 @@
-import type { Book, BookTable } from '../../sheet/index.js';
+import type { Book, BookTable, EnteredFormula } from '../../sheet/index.js';
 
 /** What the grid shows. */
 export interface ShownFile {
@@ -14,12 +14,12 @@ export interface ShownFile {
   readonly isDemo?: true;
 }
 
-/** A formula with its `=`, in two texts. */
+/** A formula in two texts. */
 export interface CellFormula {
   /** As people write it. */
-  readonly typed: string;
+  readonly typed: EnteredFormula;
   /** As the grid computes it, which knows neither tables nor names; null: it cannot compute it, the stored value is shown. */
-  readonly plain: string | null;
+  readonly plain: EnteredFormula | null;
   /** Whether it stands so in the file. */
   readonly isStored: boolean;
 }

@@ -1,12 +1,18 @@
-import { callsOurs, type CellRange, type CellWrite, formulaAsStored } from '../../sheet/index.js';
+import {
+  callsOutside,
+  type CellRange,
+  type CellWrite,
+  type EnteredFormula,
+  formulaAsStored,
+} from '../../sheet/index.js';
+import { qtNames } from '../calls/outsideFunctions.js';
 
-/** A formula of the grid, with its `=`, as a file holds it: what spills, and every call of ours, as an array that may grow. */
+/** A formula of the grid as a file holds it: what spills, and every call of a QT function, as an array that may grow. */
 export function storedForm(
-  formula: string,
+  formula: EnteredFormula,
   spills: CellRange | undefined,
 ): Pick<CellWrite, 'formula' | 'fills' | 'dynamic'> {
-  const typed = formula.replace(/^=/, '');
-  const stored = formulaAsStored(typed);
-  if (spills === undefined && !callsOurs(typed)) return { formula: stored };
+  const stored = formulaAsStored(formula, qtNames);
+  if (spills === undefined && !callsOutside(stored, qtNames)) return { formula: stored };
   return { formula: stored, dynamic: true, ...(spills === undefined ? {} : { fills: spills }) };
 }

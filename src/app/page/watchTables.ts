@@ -8,7 +8,7 @@ import {
   SetRangeValuesMutation,
   SheetInterceptorService,
 } from '@univerjs/preset-sheets-core';
-import { plainReferences } from '../../sheet/index.js';
+import { entered, plainReferences, withoutEquals } from '../../sheet/index.js';
 import { cellKey } from './cellKey.js';
 import { growTables } from './growTables.js';
 import { movedTables } from './movedTables.js';
@@ -53,7 +53,7 @@ export function watchTables(sheet: OpenedSheet, shown: () => ShownFile): void {
         if (!cell || typed === null || typed === undefined) return next(cell);
         const { names } = file.opened.book;
         const place = { sheet: worksheet.getName(), row, column: col, tables: file.tables, names };
-        const plain = `=${plainReferences(typed.slice(1), place)}`;
+        const plain = entered(plainReferences(withoutEquals(typed), place));
         if (plain === typed) return next(cell);
         file.formulas.set(cellKey(worksheet.getSheetId(), row, col), { typed, plain, isStored: false });
         return next({ ...cell, f: plain });

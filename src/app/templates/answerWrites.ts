@@ -1,4 +1,5 @@
 import { addressOf, type CellAnswer, type CellWrite, formulaAsStored } from '../../sheet/index.js';
+import { qtNames } from '../calls/outsideFunctions.js';
 import type { TemplatePlan } from './templatePlan.js';
 
 /** The answers of a new workbook as they go into its file: arrays with the cells they fill, the others where they stand. */
@@ -11,6 +12,6 @@ export function answerWrites(answers: readonly CellAnswer[], { sheets }: Templat
       throw new Error(`${sheet}!${addressOf(row, column)} has no answer: ${answer.reason ?? 'it was not worked out'}`);
     }
     const place = { sheet, row, column, value };
-    return fills === undefined ? place : { ...place, formula: formulaAsStored(formula), fills, dynamic: true };
+    return fills === undefined ? place : { ...place, formula: formulaAsStored(formula, qtNames), fills, dynamic: true };
   });
 }

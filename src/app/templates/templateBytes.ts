@@ -1,5 +1,6 @@
 import { isoFromSerial } from '../../engine/index.js';
 import type { BundledFunction } from '../calls/bundledFunction.js';
+import { outsideFunctions } from '../calls/outsideFunctions.js';
 import { evaluatedBook, patchXlsx, readBook, zipWith } from '../../sheet/index.js';
 import { answerWrites } from './answerWrites.js';
 import { chartParts } from './chartParts.js';
@@ -39,7 +40,7 @@ export async function templateBytes(kind: TemplateKind, { bundle, now, compiled 
   const written = writtenPlan(plan, excelize);
   const name = `${kind}.xlsx`;
   const book = withArrays(readBook(written, name), plan);
-  const answers = await evaluatedBook(book, bundle, { now, all: true });
+  const answers = await evaluatedBook(book, outsideFunctions(bundle), { now, all: true });
   const fitted = plan.isFitted === true ? writtenPlan(fittedPlan(plan, answers), excelize) : written;
   const patched = patchXlsx(fitted, answerWrites(answers, plan));
   const made = `${isoFromSerial(now).replace(' ', 'T')}:00Z`;

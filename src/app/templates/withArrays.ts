@@ -1,4 +1,5 @@
-import { type Book, type BookCell, type BookSheet, callsOurs, cellRange } from '../../sheet/index.js';
+import { type Book, type BookCell, type BookSheet, callsOutside, cellRange } from '../../sheet/index.js';
+import { qtNames } from '../calls/outsideFunctions.js';
 import type { TemplatePlan } from './templatePlan.js';
 
 /** The book with its formulas of ours, and the others that a plan calls arrays, free to fill as many cells as they need. */
@@ -12,7 +13,9 @@ function sheetWithArrays(sheet: BookSheet, plan: TemplatePlan): BookSheet {
   const rows = sheet.rows.map((cells, row) =>
     cells?.map((cell, column) => {
       if (cell?.formula === undefined) return cell;
-      return callsOurs(cell.formula) || arrays.has(placeOf(row, column)) ? dynamic(cell, row, column) : cell;
+      return callsOutside(cell.formula, qtNames) || arrays.has(placeOf(row, column))
+        ? dynamic(cell, row, column)
+        : cell;
     }),
   );
   return { ...sheet, rows };

@@ -1,5 +1,6 @@
 import type { NewFile } from 'excelize-wasm';
 import { addressOf, cellRange, formulaAsStored } from '../../sheet/index.js';
+import { qtNames } from '../calls/outsideFunctions.js';
 import type { BookStyles } from './bookStyles.js';
 import { done } from './done.js';
 import { styledRuns } from './styledRuns.js';
@@ -29,7 +30,7 @@ export function writeCells(file: NewFile, plan: SheetPlan, styles: BookStyles): 
 
 function writeCell(file: NewFile, sheet: string, at: string, content: number | string): void {
   if (typeof content === 'string' && content.startsWith('=')) {
-    done(file.SetCellFormula(sheet, at, formulaAsStored(content)), `${sheet}!${at}`);
+    done(file.SetCellFormula(sheet, at, formulaAsStored(content, qtNames)), `${sheet}!${at}`);
   } else if (typeof content === 'string') done(file.SetCellStr(sheet, at, content), `${sheet}!${at}`);
   else done(file.SetCellValue(sheet, at, content), `${sheet}!${at}`);
 }

@@ -1,4 +1,5 @@
 import type { CellRange } from '../address/cellRange.js';
+import type { StoredFormula } from '../cell/formulaText.js';
 import type { CellValue } from '../cell/cellValue.js';
 import type { CellLook } from './cellLook.js';
 import type { SheetLayout } from './sheetLayout.js';
@@ -32,8 +33,8 @@ export interface BookSheet {
 export interface BookCell {
   /** The stored value; days of a cell with a date format count from 1900, also in a file that counts from 1904. */
   readonly value: CellValue;
-  /** As stored, without the `=`, such as `_xldudf_QT_HOLDDAYS(A2:A9,B2:B9,"chelated")`; also of an .ods file in this form. */
-  readonly formula?: string;
+  /** Also of an .ods file in the form that an .xlsx file stores. */
+  readonly formula?: StoredFormula;
   /** The rows and columns that an array formula fills, on its first cell alone. */
   readonly fills?: CellRange;
   /** Whether the array formula may grow and shrink (stored as a dynamic array). */
@@ -46,8 +47,8 @@ export interface BookCell {
 
 export interface DefinedName {
   readonly name: string;
-  /** What it stands for, without the `=`, such as `Log!$A$1:$F$60`. */
-  readonly formula: string;
+  /** What it stands for, such as `Log!$A$1:$F$60`. */
+  readonly formula: StoredFormula;
   /** The sheet it is known in; undefined: in all. */
   readonly sheet?: string;
 }

@@ -19,3 +19,7 @@ export function isCellError(value: unknown): value is CellError {
     typeof value === 'object' && value !== null && 'type' in value && value.type === 'Error' && 'basicValue' in value
   );
 }
+
+export function errorCell(code: string): CellError {
+  return { type: 'Error', basicValue: code };
+}

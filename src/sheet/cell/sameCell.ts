@@ -1,4 +1,4 @@
-import { isCellError, type CellValue } from '../cell/cellValue.js';
+import { isCellError, type CellValue } from './cellValue.js';
 
 /** Programs add the same numbers up in another order: what differs less than this is the same. */
 const tolerance = 1e-12;

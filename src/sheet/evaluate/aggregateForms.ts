@@ -1,7 +1,7 @@
-import { isCellError, type CellError, type CellValue } from '../cell/cellValue.js';
+import { isCellError, errorCell, type CellError, type CellValue } from '../cell/cellValue.js';
 import type { FormulaNode } from '../formula/formulaNode.js';
-import { cellNumber } from './cellNumber.js';
-import { Area, errorCell, isGrid, Lambda, type Form, type Grid, type Scope, type Value } from './value.js';
+import { cellNumber } from './cellReading.js';
+import { Area, isGrid, Lambda, type Form, type Grid, type Scope, type Value } from './value.js';
 
 type Given = readonly (FormulaNode | undefined)[];
 

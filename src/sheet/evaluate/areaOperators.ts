@@ -1,4 +1,5 @@
-import { Area, errorCell, type Value } from './value.js';
+import { isCellError, errorCell } from '../cell/cellValue.js';
+import { Area, type Scope, type Value } from './value.js';
 
 /** The smallest range that holds both: `A1:INDEX(A:A,5)`. */
 export function joinedAreas(left: Value, right: Value): Value {
@@ -30,4 +31,13 @@ export function sharedArea(left: Value, right: Value): Value {
   return left.sheet !== right.sheet || isEmpty
     ? errorCell('#NULL!')
     : new Area(left.sheet, range, left.isWhole && right.isWhole);
+}
+
+/** The cells that the array formula of a cell fills: `G1#`. */
+export function spilled(of: Value, { world }: Scope): Value {
+  if (isCellError(of)) return of;
+  if (!(of instanceof Area) || !of.isOneCell) return errorCell('#REF!');
+  const { sheet, range } = of;
+  const fills = world.spill({ sheet, row: range.firstRow, column: range.firstColumn });
+  return fills === undefined ? errorCell('#REF!') : new Area(sheet, fills);
 }

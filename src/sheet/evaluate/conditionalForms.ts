@@ -1,11 +1,10 @@
-import { isCellError, type CellError, type CellValue } from '../cell/cellValue.js';
+import { isCellError, errorCell, type CellError, type CellValue } from '../cell/cellValue.js';
 import type { FormulaNode } from '../formula/formulaNode.js';
 import { binaryResult } from './binaryResult.js';
-import { cellNumber } from './cellNumber.js';
-import { cellTruth } from './cellTruth.js';
+import { cellNumber, cellTruth } from './cellReading.js';
 import { content, operand } from './content.js';
 import { mapped } from './mapped.js';
-import { errorCell, isGrid, type Grid, type Value, type Form, type Scope } from './value.js';
+import { isGrid, type Grid, type Value, type Form, type Scope } from './value.js';
 
 type Given = readonly (FormulaNode | undefined)[];
 

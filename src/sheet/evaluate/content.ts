@@ -1,7 +1,7 @@
-import type { CellValue } from '../cell/cellValue.js';
+import { errorCell, type CellValue } from '../cell/cellValue.js';
 import type { FormulaNode } from '../formula/formulaNode.js';
 import { intersection } from './intersection.js';
-import { Area, errorCell, isGrid, Lambda, type Grid, type Value, type Scope } from './value.js';
+import { Area, isGrid, Lambda, type Grid, type Value, type Scope } from './value.js';
 
 /** A value read: one cell, or a grid of more than one. */
 export function content(value: Value, { world }: Pick<Scope, 'world'>): CellValue | Grid {

@@ -1,17 +1,24 @@
-import { isCellError, type CellValue } from '../cell/cellValue.js';
-import type { FormulaNode } from '../formula/formulaNode.js';
-import { UnreadableFormula } from '../formula/unreadableFormula.js';
-import { applied } from './applied.js';
-import { joinedAreas, sharedArea } from './areaOperators.js';
+import { isCellError, errorCell, type CellValue } from '../cell/cellValue.js';
+import { UnreadableFormula, type FormulaNode } from '../formula/formulaNode.js';
+import { aggregateForms } from './aggregateForms.js';
+import { joinedAreas, sharedArea, spilled } from './areaOperators.js';
 import { binaryResult } from './binaryResult.js';
-import { cellNumber } from './cellNumber.js';
+import { cellNumber } from './cellReading.js';
 import { conditionalForms } from './conditionalForms.js';
 import { operand } from './content.js';
+import { single } from './intersection.js';
+import { lambdaForms, applied } from './lambdaForms.js';
 import { mapped } from './mapped.js';
-import { formulaForms } from './formulaForms.js';
-import { single } from './single.js';
-import { spilled } from './spilled.js';
-import { Area, errorCell, type Value, type Scope } from './value.js';
+import { referenceForms } from './referenceForms.js';
+import { Area, type Form, type Value, type Scope } from './value.js';
+
+/** Functions that are worked out here, arguments and all; the other usual ones come from a library. */
+export const formulaForms: ReadonlyMap<string, Form> = new Map([
+  ...aggregateForms,
+  ...conditionalForms,
+  ...lambdaForms,
+  ...referenceForms,
+]);
 
 /** What a formula, or a part of one, gives in a place. Throws `UnreadableFormula` where it cannot be worked out here. */
 export function formulaValue(node: FormulaNode, scope: Scope): Value {

@@ -1,9 +1,9 @@
-import { isCellError, type CellValue } from '../cell/cellValue.js';
+import { isCellError, errorCell, type CellValue } from '../cell/cellValue.js';
 import type { FormulaNode } from '../formula/formulaNode.js';
-import { cellNumber } from './cellNumber.js';
+import { cellNumber } from './cellReading.js';
 import { content, operand } from './content.js';
 import { mapped } from './mapped.js';
-import { Area, errorCell, isGrid, type Grid, type Value, type Scope } from './value.js';
+import { Area, isGrid, type Grid, type Value, type Scope } from './value.js';
 
 /** INDEX: a cell, a row or a column of a table, of a range as a range. A 0 means all. */
 export function indexForm([of, row, column]: readonly (FormulaNode | undefined)[], scope: Scope): Value {

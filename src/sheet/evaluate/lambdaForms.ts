@@ -1,10 +1,9 @@
-import { isCellError, type CellValue } from '../cell/cellValue.js';
+import { isCellError, errorCell, type CellValue } from '../cell/cellValue.js';
 import type { FormulaNode } from '../formula/formulaNode.js';
-import { applied } from './applied.js';
-import { cellNumber } from './cellNumber.js';
+import { cellNumber } from './cellReading.js';
 import { content } from './content.js';
 import { mapped } from './mapped.js';
-import { errorCell, isGrid, Lambda, type Grid, type Value, type Form, type Scope } from './value.js';
+import { isGrid, Lambda, type Grid, type Value, type Form, type Scope } from './value.js';
 
 type Given = readonly (FormulaNode | undefined)[];
 
@@ -105,4 +104,13 @@ function made(lambda: Lambda, [height = null, width = null]: (CellValue | Grid)[
 
 function gridOf(source: CellValue | Grid | undefined): Grid {
   return isGrid(source) ? source : [[source ?? null]];
+}
+
+/** What a function made by LAMBDA gives for arguments; anything else cannot be called. */
+export function applied(lambda: Value, given: readonly Value[]): Value {
+  if (!(lambda instanceof Lambda) || given.length !== lambda.parameters.length) return errorCell('#VALUE!');
+  const { scope, body, parameters } = lambda;
+  const names = new Map(scope.names);
+  parameters.forEach((name, i) => names.set(name, given[i] ?? null));
+  return scope.evaluate(body, { ...scope, names });
 }

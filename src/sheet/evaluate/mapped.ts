@@ -1,5 +1,5 @@
-import type { CellValue } from '../cell/cellValue.js';
-import { errorCell, isGrid, type Grid } from './value.js';
+import { errorCell, type CellValue } from '../cell/cellValue.js';
+import { isGrid, type Grid } from './value.js';
 
 /**
  * Works cells out of cells in the same place: one cell goes with all, a row with all rows, a column with all columns; where

@@ -1,9 +1,9 @@
-import { isCellError } from '../cell/cellValue.js';
-import type { FormulaNode } from '../formula/formulaNode.js';
 import { sheetLimits } from '../address/sheetLimits.js';
-import { cellNumber } from './cellNumber.js';
+import { isCellError, errorCell } from '../cell/cellValue.js';
+import type { FormulaNode } from '../formula/formulaNode.js';
+import { cellNumber } from './cellReading.js';
 import { firstCell } from './content.js';
-import { Area, errorCell, type Value, type Scope } from './value.js';
+import { Area, type Value, type Scope } from './value.js';
 
 /** OFFSET: a range moved, and of another size where that is said; a size below 0 reaches up or to the left. */
 export function offsetForm([of, ...rest]: readonly (FormulaNode | undefined)[], scope: Scope): Value {

@@ -1,14 +1,12 @@
-import { isCellError } from '../cell/cellValue.js';
-import type { FormulaNode } from '../formula/formulaNode.js';
-import { UnreadableFormula } from '../formula/unreadableFormula.js';
+import { isCellError, errorCell } from '../cell/cellValue.js';
+import { UnreadableFormula, type FormulaNode } from '../formula/formulaNode.js';
+import { spilled } from './areaOperators.js';
 import { content, firstCell } from './content.js';
 import { indexForm } from './indexForm.js';
-import { intersection } from './intersection.js';
+import { intersection, single } from './intersection.js';
 import { mapped } from './mapped.js';
 import { offsetForm } from './offsetForm.js';
-import { single } from './single.js';
-import { spilled } from './spilled.js';
-import { Area, errorCell, isGrid, type Value, type Form, type Scope } from './value.js';
+import { Area, isGrid, type Value, type Form, type Scope } from './value.js';
 
 /** Functions about cells rather than their values, and the clock. */
 export const referenceForms: ReadonlyMap<string, Form> = new Map<string, Form>([

@@ -1,5 +1,5 @@
-import type { CellRange } from '../address/cellRange.js';
-import type { CellError, CellValue } from '../cell/cellValue.js';
+import type { CellPlace, CellRange } from '../address/cellRange.js';
+import type { CellValue } from '../cell/cellValue.js';
 import type { FormulaNode } from '../formula/formulaNode.js';
 
 /** Rows of as many cells each, at least one. */
@@ -30,13 +30,6 @@ export class Area {
   }
 }
 
-/** The cell that a formula stands in. */
-export interface Place {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-}
-
 /** The book around a formula. */
 export interface World {
   /** [serial day] */
@@ -46,17 +39,17 @@ export interface World {
   /** The values of an area; whole columns end with the last row in use. */
   rows(area: Area): Grid;
   /** The cells that the array formula of a cell fills. */
-  spill(place: Place): CellRange | undefined;
+  spill(place: CellPlace): CellRange | undefined;
   /** What a text such as `Log!A1:B9` or a name stands for. */
-  textAsFormula(text: string, place: Place): FormulaNode;
-  /** Calls a function of ours or a usual one; throws `UnreadableFormula` for one that nobody knows. */
-  call(name: string, given: readonly (Value | undefined)[], place: Place): Value;
+  textAsFormula(text: string, place: CellPlace): FormulaNode;
+  /** Calls a function from outside or a usual one; throws `UnreadableFormula` for one that nobody knows. */
+  call(name: string, given: readonly (Value | undefined)[], place: CellPlace): Value;
 }
 
 /** All that a part of a formula can refer to. */
 export interface Scope {
   readonly world: World;
-  readonly place: Place;
+  readonly place: CellPlace;
   /** Values of LET and parameters of LAMBDA, in small letters. */
   readonly names: ReadonlyMap<string, Value>;
   /** Whether a range where one value is wanted means its cell in the row or column of the formula, as in formulas of old. */
@@ -66,6 +59,15 @@ export interface Scope {
 
 /** A function that works out its own arguments, or does not. */
 export type Form = (given: readonly (FormulaNode | undefined)[], scope: Scope) => Value;
+
+/** A formula read a cell that is being worked out for it. */
+export class CircularReference extends Error {
+  override readonly name = 'CircularReference';
+
+  constructor(readonly of: CellPlace) {
+    super('circular reference');
+  }
+}
 
 /** A function made by LAMBDA. */
 export class Lambda {
@@ -78,8 +80,4 @@ export class Lambda {
 
 export function isGrid(value: Value | undefined): value is Grid {
   return Array.isArray(value);
-}
-
-export function errorCell(code: string): CellError {
-  return { type: 'Error', basicValue: code };
 }

@@ -1,19 +1,17 @@
-import { namespace } from '../../app/calls/functionCatalogue.js';
-import { closingAt } from './closingAt.js';
-import { formulaTokens } from './formulaTokens.js';
-import { isOurs } from './isOurs.js';
-import { newerFunctions } from './newerFunctions.js';
+import { withoutEquals, type EnteredFormula, type StoredFormula, type TypedFormula } from '../cell/formulaText.js';
+import { closingAt, formulaTokens, type Token } from './formulaTokens.js';
+import { storedName } from './functionName.js';
+import type { OutsideNames } from './outsideFunctions.js';
 import { parameterTokens } from './parameterTokens.js';
-import { structuredReference } from './structuredReference.js';
-import { structuredText } from './structuredText.js';
-import type { Token } from './token.js';
-import { typedName } from './typedName.js';
+import { structuredReference, structuredText } from './structuredReference.js';
 
-/** A formula as files hold it: prefixes before our functions, before newer ones and before the names of LET and LAMBDA. */
-export function formulaAsStored(typed: string): string {
-  const tokens = formulaTokens(typed.replace(/^\s*=/, ''));
+/** A formula as files hold it: prefixes before functions from outside, newer ones and the names of LET and LAMBDA. */
+export function formulaAsStored(typed: TypedFormula | EnteredFormula, outside: OutsideNames): StoredFormula {
+  const tokens = formulaTokens(withoutEquals(typed));
   const parameters = parameterTokens(tokens);
-  const pieces = tokens.map((token, i) => (parameters.has(i) ? storedParameter(token.text) : storedToken(token)));
+  const pieces = tokens.map((token, i) =>
+    parameters.has(i) ? storedParameter(token.text) : storedToken(token, outside),
+  );
   tokens.forEach(({ kind, text }, i) => {
     if (kind !== 'operator' || (text !== '#' && text !== '@')) return;
     const [first, last] = text === '#' ? [operandBefore(tokens, i), i] : [i, operandAfter(tokens, i)];
@@ -33,12 +31,8 @@ function storedParameter(text: string): string {
   return `_xlpm.${text.replace(/^_xlpm\./i, '')}`;
 }
 
-function storedToken({ kind, text }: Token): string {
-  if (kind === 'function') {
-    const name = typedName(text);
-    if (isOurs(text)) return `_xldudf_${namespace}_${name.slice(namespace.length + 1)}`;
-    return newerFunctions.has(name) ? `_xlfn.${name === 'FILTER' || name === 'SORT' ? '_xlws.' : ''}${name}` : text;
-  }
+function storedToken({ kind, text }: Token, outside: OutsideNames): string {
+  if (kind === 'function') return storedName(text, outside);
   const reference = kind === 'table' ? structuredReference(text) : undefined;
   return reference?.parts.join() === '#This Row' ? structuredText(reference, 'stored') : text;
 }

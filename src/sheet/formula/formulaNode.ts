@@ -26,3 +26,8 @@ export type FormulaNode =
   | { readonly kind: 'unary'; readonly operator: '-' | '+' | '%' | '@' | '#'; readonly of: FormulaNode };
 
 export type BinaryOperator = '+' | '-' | '*' | '/' | '^' | '&' | '=' | '<>' | '<' | '>' | '<=' | '>=' | ':' | ' ';
+
+/** A formula that cannot be worked out here. The message says why, to follow "the formula" in a sentence. */
+export class UnreadableFormula extends Error {
+  override readonly name = 'UnreadableFormula';
+}

@@ -1,5 +1,36 @@
-import type { Token, TokenKind } from './token.js';
-import { isWithinSheet } from './isWithinSheet.js';
+import { columnNumber } from '../address/cellKey.js';
+import { sheetLimits } from '../address/sheetLimits.js';
+
+export type TokenKind =
+  | 'space'
+  | 'number'
+  | 'text'
+  | 'error'
+  | 'truth'
+  | 'operator'
+  | 'open'
+  | 'close'
+  | 'comma'
+  | 'semicolon'
+  | 'openBrace'
+  | 'closeBrace'
+  /** The name of a function; its bracket is the next token. */
+  | 'function'
+  /** A cell, a range, whole columns or rows, with their sheet if it is named. */
+  | 'reference'
+  /** A defined name, a table alone, or what LET and LAMBDA call a value; with its sheet if it is named. */
+  | 'name'
+  /** Part of a table, such as `Log[Level]`. */
+  | 'table'
+  /** In another file, or in several sheets at once. */
+  | 'outside'
+  | 'unknown';
+
+/** A part of a formula; the texts of all its tokens together are the formula. */
+export interface Token {
+  readonly kind: TokenKind;
+  readonly text: string;
+}
 
 const quotedSheet = String.raw`'(?:[^']|'')+'`;
 const bareSheet = String.raw`[\p{L}\p{N}_.]+`;
@@ -68,4 +99,27 @@ function tableAt(formula: string, start: number, opened: number): Token {
   }
   const text = formula.slice(start, at);
   return { kind: depth === 0 ? 'table' : 'unknown', text };
+}
+
+/** Whether the cells of a reference can exist: `XFE1` and `A1048577` are names. */
+function isWithinSheet(reference: string): boolean {
+  const address = reference.slice(reference.lastIndexOf('!', reference.length - 2) + 1);
+  if (address.startsWith('#')) return true;
+  const columns = address.match(/[A-Z]+/gi) ?? [];
+  const rows = address.match(/\d+/g) ?? [];
+  return (
+    columns.every((letters) => columnNumber(letters) < sheetLimits.columns) &&
+    rows.every((digits) => Number(digits) <= sheetLimits.rows)
+  );
+}
+
+/** Where the bracket at a place is closed; the number of tokens where it is not. */
+export function closingAt(tokens: readonly Token[], open: number): number {
+  let depth = 0;
+  for (let i = open; i < tokens.length; i += 1) {
+    if (tokens[i]?.kind === 'open') depth += 1;
+    else if (tokens[i]?.kind === 'close') depth -= 1;
+    if (depth === 0) return i;
+  }
+  return tokens.length;
 }

@@ -1,5 +1,5 @@
-import type { Token } from './token.js';
-import { typedName } from './typedName.js';
+import type { Token } from './formulaTokens.js';
+import { typedName } from './functionName.js';
 
 interface Frame {
   readonly of: string;
@@ -29,7 +29,7 @@ export function parameterTokens(tokens: readonly Token[]): Set<number> {
 }
 
 /** The name of a value without the prefix that files put before it; names differ in no letter's case. */
-function parameterName(text: string): string {
+export function parameterName(text: string): string {
   return text.replace(/^_xlpm\./i, '').toLowerCase();
 }
 

@@ -1,3 +1,4 @@
+import type { StoredFormula, TypedFormula } from '../cell/formulaText.js';
 import type { BinaryOperator, FormulaNode } from './formulaNode.js';
 import { formulaTokens } from './formulaTokens.js';
 import { parsedOperand } from './parsedOperand.js';
@@ -13,7 +14,7 @@ const levels: readonly (readonly string[])[] = [
 ];
 
 /** A formula with plain references, without its `=`, taken apart. Throws `UnreadableFormula`. */
-export function parsedFormula(formula: string): FormulaNode {
+export function parsedFormula(formula: StoredFormula | TypedFormula): FormulaNode {
   const reader = new TokenReader(formulaTokens(formula));
   const node = parsedExpression(reader);
   if (reader.next !== undefined) throw reader.fault('should end');

@@ -1,10 +1,10 @@
 import type { CellValue } from '../cell/cellValue.js';
-import type { FormulaNode } from './formulaNode.js';
-import { readReference } from './readReference.js';
-import type { Token } from './token.js';
+import { UnreadableFormula, type FormulaNode } from './formulaNode.js';
+import type { Token } from './formulaTokens.js';
+import { typedName } from './functionName.js';
+import { parameterName } from './parameterTokens.js';
+import { readReference } from './plainReference.js';
 import type { TokenReader } from './tokenReader.js';
-import { typedName } from './typedName.js';
-import { UnreadableFormula } from './unreadableFormula.js';
 
 type Expression = (reader: TokenReader) => FormulaNode;
 
@@ -29,14 +29,7 @@ function bareOperand(reader: TokenReader, expression: Expression): FormulaNode {
     return { kind: 'call', name: typedName(reader.take().text), given: givenIn(reader, expression) };
   }
   if (kind === 'reference') return referenceOf(reader.take());
-  if (kind === 'name')
-    return {
-      kind: 'name',
-      name: reader
-        .take()
-        .text.replace(/^_xlpm\./i, '')
-        .toLowerCase(),
-    };
+  if (kind === 'name') return { kind: 'name', name: parameterName(reader.take().text) };
   if (kind === 'outside') {
     throw new UnreadableFormula(`reads ${reader.take().text}, in another file or in several sheets at once`);
   }
@@ -75,15 +68,23 @@ function arrayIn(reader: TokenReader): FormulaNode {
   reader.take();
   const rows: CellValue[][] = [[]];
   for (;;) {
-    const sign = reader.isOperator('-', '+') ? reader.take().text : '+';
-    const value = constantIn(reader);
-    rows.at(-1)?.push(sign === '-' && typeof value === 'number' ? -value : value);
+    rows.at(-1)?.push(signedConstant(reader));
     if (reader.skip('closeBrace')) break;
     if (reader.skip('semicolon')) rows.push([]);
     else reader.expect('comma', 'a comma, a semicolon or }');
   }
   if (rows.some((row) => row.length !== rows[0]?.length)) throw new UnreadableFormula('has an array with uneven rows');
   return { kind: 'array', rows };
+}
+
+/** In an array a number stands with its sign, and may be a percentage. */
+function signedConstant(reader: TokenReader): CellValue {
+  const sign = reader.isOperator('-') ? -1 : 1;
+  if (reader.isOperator('-', '+')) reader.take();
+  const value = constantIn(reader);
+  const whole = reader.isOperator('%') ? 100 : 1;
+  if (whole === 100) reader.take();
+  return typeof value === 'number' ? (sign * value) / whole : value;
 }
 
 function constantIn(reader: TokenReader): CellValue {

@@ -1,7 +1,10 @@
+import { columnLetters } from '../address/addressOf.js';
+import { columnNumber } from '../address/cellKey.js';
 import type { CellRange } from '../address/cellRange.js';
+import { sheetLimits } from '../address/sheetLimits.js';
 
 /** A reference as written, such as `'My log'!$A$2:B9`, in numbers. */
-export interface PlainReference {
+interface PlainReference {
   /** Without quotes; undefined: the sheet of the formula. */
   readonly sheet?: string;
   readonly range: CellRange;
@@ -9,4 +12,104 @@ export interface PlainReference {
   readonly fixed: Readonly<Record<keyof CellRange, boolean>>;
   /** Written as whole columns, such as `A:C`, or whole rows, such as `1:3`. */
   readonly whole?: 'columns' | 'rows';
+}
+
+/** The text of a `reference` token in numbers; undefined for `#REF!`, a reference whose cells were deleted. */
+export function readReference(text: string): PlainReference | undefined {
+  const bang = text.lastIndexOf('!', text.length - 2);
+  const sheet = bang < 0 ? undefined : unquoted(text.slice(0, bang));
+  const [first = '', last = first] = text.slice(bang + 1).split(':');
+  const [from, to] = [endOf(first), endOf(last)];
+  if (from === undefined || to === undefined) return undefined;
+  const rows = inOrder(from.row ?? 0, to.row ?? sheetLimits.rows - 1);
+  const columns = inOrder(from.column ?? 0, to.column ?? sheetLimits.columns - 1);
+  return {
+    ...(sheet === undefined ? {} : { sheet }),
+    range: { firstRow: rows[0], firstColumn: columns[0], lastRow: rows[1], lastColumn: columns[1] },
+    fixed: {
+      firstRow: from.fixedRow,
+      firstColumn: from.fixedColumn,
+      lastRow: to.fixedRow,
+      lastColumn: to.fixedColumn,
+    },
+    ...(from.row === undefined ? { whole: 'columns' as const } : {}),
+    ...(from.column === undefined ? { whole: 'rows' as const } : {}),
+  };
+}
+
+/** A reference as it is written in a formula. */
+export function writeReference({ sheet, range, fixed, whole }: PlainReference): string {
+  const prefix = sheet === undefined ? '' : `${quotedSheet(sheet)}!`;
+  const first = end(range.firstRow, range.firstColumn, fixed.firstRow, fixed.firstColumn, whole);
+  const last = end(range.lastRow, range.lastColumn, fixed.lastRow, fixed.lastColumn, whole);
+  return `${prefix}${first === last && whole === undefined ? first : `${first}:${last}`}`;
+}
+
+/**
+ * A reference of a defined name, seen from a cell: names count their relative references from A1, past the last row or
+ * column they go on at the first.
+ */
+export function shiftedReference(
+  text: string,
+  { row, column }: { readonly row: number; readonly column: number },
+): string {
+  const reference = readReference(text);
+  if (reference === undefined) return text;
+  const { range, fixed, whole } = reference;
+  const down = (at: number, isFixed: boolean): number => (isFixed ? at : (at + row) % sheetLimits.rows);
+  const right = (at: number, isFixed: boolean): number => (isFixed ? at : (at + column) % sheetLimits.columns);
+  return writeReference({
+    ...reference,
+    range: {
+      firstRow: whole === 'columns' ? range.firstRow : down(range.firstRow, fixed.firstRow),
+      lastRow: whole === 'columns' ? range.lastRow : down(range.lastRow, fixed.lastRow),
+      firstColumn: whole === 'rows' ? range.firstColumn : right(range.firstColumn, fixed.firstColumn),
+      lastColumn: whole === 'rows' ? range.lastColumn : right(range.lastColumn, fixed.lastColumn),
+    },
+  });
+}
+
+interface End {
+  readonly row?: number;
+  readonly column?: number;
+  readonly fixedRow: boolean;
+  readonly fixedColumn: boolean;
+}
+
+function endOf(text: string): End | undefined {
+  const [, beforeColumn = '', letters, beforeRow = '', digits] = /^(\$?)([A-Z]+)?(\$?)(\d+)?$/i.exec(text) ?? [];
+  if (letters === undefined && digits === undefined) return undefined;
+  return {
+    ...(letters === undefined ? {} : { column: columnNumber(letters) }),
+    ...(digits === undefined ? {} : { row: Number(digits) - 1 }),
+    fixedColumn: letters === undefined || beforeColumn === '$',
+    // In `$5:$9` the first $ stands before the row.
+    fixedRow: digits === undefined || beforeRow === '$' || (letters === undefined && beforeColumn === '$'),
+  };
+}
+
+function unquoted(sheet: string): string {
+  return sheet.startsWith("'") ? sheet.slice(1, -1).replaceAll("''", "'") : sheet;
+}
+
+function inOrder(a: number, b: number): [number, number] {
+  return a <= b ? [a, b] : [b, a];
+}
+
+function end(
+  row: number,
+  column: number,
+  fixedRow: boolean,
+  fixedColumn: boolean,
+  whole: PlainReference['whole'],
+): string {
+  const letters = whole === 'rows' ? '' : `${fixedColumn ? '$' : ''}${columnLetters(column)}`;
+  const digits = whole === 'columns' ? '' : `${fixedRow ? '$' : ''}${row + 1}`;
+  return letters + digits;
+}
+
+/** Quotes where a reader could take the name for something else. */
+function quotedSheet(sheet: string): string {
+  const isPlain = /^[\p{L}_][\p{L}\p{N}_]*$/u.test(sheet) && !/^(?:[A-Z]{1,3}\d+|R\d*C?\d*|C\d*)$/i.test(sheet);
+  return isPlain ? sheet : `'${sheet.replaceAll("'", "''")}'`;
 }

@@ -1,18 +1,14 @@
+import type { CellPlace } from '../address/cellRange.js';
 import type { BookTable, DefinedName } from '../book/book.js';
-import { formulaTokens } from './formulaTokens.js';
-import { nameIn } from './nameIn.js';
+import type { StoredFormula, TypedFormula } from '../cell/formulaText.js';
+import { formulaTokens, type Token } from './formulaTokens.js';
 import { parameterTokens } from './parameterTokens.js';
-import { shiftedReference } from './shiftedReference.js';
+import { shiftedReference, writeReference } from './plainReference.js';
 import { structuredReference, type StructuredReference } from './structuredReference.js';
 import { tableRange } from './tableRange.js';
-import type { Token } from './token.js';
-import { writeReference } from './writeReference.js';
 
 /** The cell of a formula and what the names in it can mean. */
-interface FormulaPlace {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
+interface FormulaPlace extends CellPlace {
   readonly tables: readonly BookTable[];
   readonly names: readonly DefinedName[];
 }
@@ -22,8 +18,8 @@ interface FormulaPlace {
  * they stand for, names within names too. A relative reference of a name counts from the cell of the formula. A name that
  * nothing explains stays, one that leads back to itself becomes `#REF!`.
  */
-export function plainReferences(formula: string, place: FormulaPlace): string {
-  return plain(formula, place, []);
+export function plainReferences<Form extends StoredFormula | TypedFormula>(formula: Form, place: FormulaPlace): Form {
+  return plain(formula, place, []) as Form;
 }
 
 function plain(formula: string, place: FormulaPlace, within: readonly DefinedName[]): string {
@@ -72,4 +68,19 @@ function holds({ sheet, range }: BookTable, place: FormulaPlace): boolean {
   const { firstRow, lastRow, firstColumn, lastColumn } = range;
   const { row, column } = place;
   return sheet === place.sheet && row >= firstRow && row <= lastRow && column >= firstColumn && column <= lastColumn;
+}
+
+/** The defined name that a word means in a sheet: `Sheet2!band` is that sheet's, else the own sheet's goes before the book's. */
+function nameIn(
+  text: string,
+  { sheet, names }: { readonly sheet: string; readonly names: readonly DefinedName[] },
+): DefinedName | undefined {
+  const bang = text.lastIndexOf('!');
+  const named = bang < 0 ? sheet : text.slice(0, bang).replace(/^'|'$/g, '').replaceAll("''", "'");
+  const word = text.slice(bang + 1).toLowerCase();
+  const alike = names.filter(({ name }) => name.toLowerCase() === word);
+  return (
+    alike.find((one) => one.sheet?.toLowerCase() === named.toLowerCase()) ??
+    alike.find((one) => one.sheet === undefined)
+  );
 }

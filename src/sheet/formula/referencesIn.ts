@@ -1,8 +1,9 @@
 import type { CellRange } from '../address/cellRange.js';
+import type { StoredFormula, TypedFormula } from '../cell/formulaText.js';
 import { formulaTokens } from './formulaTokens.js';
+import { typedName } from './functionName.js';
 import { parameterTokens } from './parameterTokens.js';
-import { readReference } from './readReference.js';
-import { typedName } from './typedName.js';
+import { readReference } from './plainReference.js';
 
 interface ReadRange {
   /** undefined: the sheet of the formula. */
@@ -20,7 +21,7 @@ export interface FoundReferences {
 const reachingFarther = new Set(['OFFSET', 'INDIRECT', 'ANCHORARRAY']);
 
 /** The ranges that a formula names, plain references alone: see `plainReferences` for what else stands for cells. */
-export function referencesIn(formula: string): FoundReferences {
+export function referencesIn(formula: StoredFormula | TypedFormula): FoundReferences {
   const ranges: ReadRange[] = [];
   let more = false;
   const tokens = formulaTokens(formula);

@@ -1,6 +1,6 @@
 export type TablePart = '#All' | '#Data' | '#Headers' | '#Totals' | '#This Row';
 
-/** Part of a table as written, such as `Log[[#Headers],[#Data],[When]:[Copper]]`. */
+/** Part of a table as written, such as `Log[[#Headers],[#Data],[When]:[Level]]`. */
 export interface StructuredReference {
   /** '' where it is left out: the table that the formula stands in. */
   readonly table: string;
@@ -40,7 +40,7 @@ function thisRow(table: string, columns: string): StructuredReference | undefine
   return { table, parts: ['#This Row'], columns: items.map(unescaped) };
 }
 
-/** What stands in the brackets of `[#Headers],[When]:[Copper]`; a comma or a colon must be between two of them. */
+/** What stands in the brackets of `[#Headers],[When]:[Level]`; a comma or a colon must be between two of them. */
 function itemsIn(text: string): string[] | undefined {
   const item = /\s*\[((?:[^[\]']|'[^])*)\]\s*([,:]|$)/y;
   const items: string[] = [];
@@ -60,4 +60,21 @@ function partNamed(text: string): TablePart | undefined {
 /** `'` stands before a bracket, a `#`, an `@` or a `'` that belongs to the column's name. */
 function unescaped(column: string): string {
   return column.replace(/'([^])/g, '$1');
+}
+
+/** A part of a table written out: `Log[@Level]` as people type it, `Log[[#This Row],[Level]]` as files hold it. */
+export function structuredText({ table, parts, columns }: StructuredReference, form: 'typed' | 'stored'): string {
+  const names = columns.map((column) => `[${escaped(column)}]`).join(':');
+  if (form === 'typed' && parts.join() === '#This Row') {
+    const [only = '', second] = columns;
+    const isBare = second === undefined && /^[\p{L}\p{N}_]*$/u.test(only);
+    return `${table}[@${isBare ? only : names}]`;
+  }
+  if (parts.length === 0) return columns.length === 1 ? `${table}${names}` : `${table}[${names}]`;
+  if (parts.length === 1 && columns.length === 0) return `${table}[${parts.join()}]`;
+  return `${table}[${[...parts.map((part) => `[${part}]`), ...(names === '' ? [] : [names])].join(',')}]`;
+}
+
+function escaped(column: string): string {
+  return column.replace(/['[\]#@]/g, "'$&");
 }

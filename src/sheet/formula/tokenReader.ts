@@ -1,5 +1,5 @@
-import type { Token, TokenKind } from './token.js';
-import { UnreadableFormula } from './unreadableFormula.js';
+import { UnreadableFormula } from './formulaNode.js';
+import type { Token, TokenKind } from './formulaTokens.js';
 
 const longestShown = 20;
 /** Spreadsheet programs take 64 calls within each other; brackets and signs count here as well. */

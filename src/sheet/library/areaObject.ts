@@ -1,8 +1,8 @@
+import { isCellError, type CellValue } from '../cell/cellValue.js';
+import { Area, type Grid, type World } from '../evaluate/value.js';
+import { arrayObject } from './valueObject.js';
 import { RangeReferenceObject, type ArrayValueObject } from '@univerjs/engine-formula';
 import { CellValueType, type ICellData, type Nullable } from '@univerjs/core';
-import { isCellError, type CellValue } from '../cell/cellValue.js';
-import { Area, type World } from '../evaluate/value.js';
-import { arrayObject } from './arrayObject.js';
 
 /** An area as the library takes a reference: it reads the cells when it needs them. */
 export class AreaObject extends RangeReferenceObject {
@@ -26,7 +26,7 @@ export class AreaObject extends RangeReferenceObject {
   }
 
   override toArrayValueObject(): ArrayValueObject {
-    return arrayObject(this.world.rows(this.areaNow()));
+    return readGrid(this.world.rows(this.areaNow()));
   }
 
   override getCellData(row: number, column: number): Nullable<ICellData> {
@@ -48,4 +48,19 @@ function cellData(value: CellValue): Nullable<ICellData> {
   if (typeof value === 'number') return { v: value, t: CellValueType.NUMBER };
   if (typeof value === 'boolean') return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
   return { v: value, t: CellValueType.STRING };
+}
+
+/** Grids read again and again, such as a whole log, are converted once. */
+const known = new WeakMap<Grid, ArrayValueObject>();
+let count = 0;
+
+/** Cells that a formula reads, as the library takes them. */
+export function readGrid(grid: Grid): ArrayValueObject {
+  const before = known.get(grid);
+  if (before !== undefined) return before;
+  count += 1;
+  // The library remembers what it looked up by sheet and place: no two grids have both in common.
+  const made = arrayObject(grid, { unitId: 'book', sheetId: String(count), row: 0, column: 0 });
+  known.set(grid, made);
+  return made;
 }

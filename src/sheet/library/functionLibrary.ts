@@ -1,26 +1,24 @@
-import { LocaleType, type Nullable } from '@univerjs/core';
+import { LocaleType } from '@univerjs/core';
 import {
   ALL_IMPLEMENTED_FUNCTIONS,
   CELL_INVERTED_INDEX_CACHE,
   type ArrayValueObject,
   type BaseFunction,
   type BaseValueObject,
-  type ErrorValueObject,
   type FunctionVariantType,
 } from '@univerjs/engine-formula';
-import type { CellValue } from '../cell/cellValue.js';
-import { UnreadableFormula } from '../formula/unreadableFormula.js';
+import type { CellPlace } from '../address/cellRange.js';
 import { sheetLimits } from '../address/sheetLimits.js';
-import { Area, errorCell, isGrid, Lambda, type Grid, type Place, type Value, type World } from '../evaluate/value.js';
-import { CircularReference } from '../run/circularReference.js';
-import { AreaObject } from './areaObject.js';
-import { valueObject } from './valueObject.js';
-import { arrayObject } from './arrayObject.js';
+import { errorCell } from '../cell/cellValue.js';
+import { Area, isGrid, Lambda, CircularReference, type Value, type World } from '../evaluate/value.js';
+import { UnreadableFormula } from '../formula/formulaNode.js';
+import { AreaObject, readGrid } from './areaObject.js';
+import { valueObject, cellOf, gridOf } from './valueObject.js';
 
 /** The usual functions of a sheet, from a library. */
 export interface FunctionLibrary {
   has(name: string): boolean;
-  call(name: string, given: readonly (Value | undefined)[], at: { place: Place; world: World }): Value;
+  call(name: string, given: readonly (Value | undefined)[], at: { place: CellPlace; world: World }): Value;
 }
 
 /** They would ask the library's own sheet about hidden rows or formulas, of which it has none; or are no functions of a sheet. */
@@ -77,8 +75,8 @@ function made(): ReadonlyMap<string, BaseFunction> {
 }
 
 function givenObject(value: Value | undefined, takesReferences: boolean, world: World): FunctionVariantType {
-  if (value instanceof Area) return takesReferences ? new AreaObject(value, world) : arrayObject(world.rows(value));
-  if (isGrid(value)) return arrayObject(value);
+  if (value instanceof Area) return takesReferences ? new AreaObject(value, world) : readGrid(world.rows(value));
+  if (isGrid(value)) return readGrid(value);
   return valueObject(value === undefined || value instanceof Lambda ? null : value);
 }
 
@@ -86,16 +84,7 @@ function valueOf(answer: FunctionVariantType): Value {
   if (answer.isReferenceObject()) return errorCell('#VALUE!');
   const object = answer as BaseValueObject;
   if (!object.isArray()) return cellOf(object);
-  const array = object as ArrayValueObject;
-  const grid: Grid = Array.from({ length: array.getRowCount() }, (_, row) =>
-    Array.from({ length: array.getColumnCount() }, (__, column) => cellOf(array.get(row, column))),
-  );
+  const grid = gridOf(object as ArrayValueObject);
   if (grid.length === 0 || grid[0]?.length === 0) return errorCell('#CALC!');
   return grid.length === 1 && grid[0]?.length === 1 ? (grid[0][0] ?? null) : grid;
-}
-
-function cellOf(object: Nullable<BaseValueObject>): CellValue {
-  if (!object || object.isNull()) return null;
-  if (object.isError()) return errorCell((object as ErrorValueObject).getErrorType());
-  return object.getValue();
 }

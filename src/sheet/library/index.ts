@@ -1,2 +1,2 @@
 // A second door, for who has the formula library loaded anyway: the first one loads it only when it is needed.
-export { valueObject } from './valueObject.js';
+export { arrayObject, cellOf, gridOf, valueObject } from './valueObject.js';

@@ -1,19 +1,37 @@
-import { answerFormat } from '../../app/calls/answerFormat.js';
-import { namespace } from '../../app/calls/functionCatalogue.js';
-import { formulaAsTyped } from '../formula/formulaAsTyped.js';
-import type { CellAnswer } from './cellAnswer.js';
 import { cellKey } from '../address/cellKey.js';
-import { eachCell, isInside } from '../address/cellRange.js';
+import { eachCell, isInside, type CellPlace, type CellRange } from '../address/cellRange.js';
+import type { CellValue } from '../cell/cellValue.js';
+import type { TypedFormula } from '../cell/formulaText.js';
+import { formulaAsTyped } from '../formula/formulaAsTyped.js';
+import { givesMoments, type OutsideFunctions } from '../formula/outsideFunctions.js';
 import type { RunFormula } from '../run/runFormula.js';
 
+/** What a cell of a book holds after its formula was worked out. */
+export interface CellAnswer extends CellPlace {
+  /** '' for a cell filled, or filled no longer, by the array formula of another. */
+  readonly formula: TypedFormula;
+  /** null: nothing any more. Days count from 1900. */
+  readonly value: CellValue;
+  /** Why it is an error, or why the stored value stays. */
+  readonly reason?: string;
+  /** The stored value stays: the formula cannot be worked out here. */
+  readonly isKept?: boolean;
+  /** A moment, as the formula says. */
+  readonly isTime?: boolean;
+  /** The cell whose array formula fills this one. */
+  readonly anchor?: { readonly row: number; readonly column: number };
+  /** The cells that the array formula of this cell fills now. */
+  readonly fills?: CellRange;
+}
+
 /** The answers of formulas, cell by cell: their own, those they fill, and those they filled before and nobody fills now. */
-export function cellAnswers(formulas: readonly RunFormula[]): CellAnswer[] {
-  const answers = formulas.flatMap(filledCells);
+export function cellAnswers(formulas: readonly RunFormula[], outside: OutsideFunctions): CellAnswer[] {
+  const answers = formulas.flatMap((formula) => filledCells(formula, outside));
   const covered = new Set(answers.map(placeKey));
   return [...answers, ...formulas.flatMap(leftCells).filter((cell) => !covered.has(placeKey(cell)))];
 }
 
-function filledCells(formula: RunFormula): CellAnswer[] {
+function filledCells(formula: RunFormula, outside: OutsideFunctions): CellAnswer[] {
   const { sheet, row, column, outcome, filled, kind } = formula;
   if (outcome === undefined) throw new Error(`${formula.stored} was not worked out`);
   const area = outcome.isKept === true ? filled : formula.area;
@@ -26,10 +44,10 @@ function filledCells(formula: RunFormula): CellAnswer[] {
       row: r,
       column: c,
       value,
-      formula: isOwn ? formulaAsTyped(formula.stored) : '',
+      formula: isOwn ? formulaAsTyped(formula.stored, outside) : '',
       ...(isOwn && outcome.reason !== undefined && { reason: outcome.reason }),
       ...(outcome.isKept === true && { isKept: true }),
-      ...(typeof value === 'number' && isTime(formula, c - column) && { isTime: true }),
+      ...(typeof value === 'number' && isTime(formula, c - column, outside) && { isTime: true }),
       ...(isOwn ? kind !== 'cell' && { fills: area } : { anchor: { row, column } }),
     });
   });
@@ -46,11 +64,11 @@ function leftCells({ sheet, row, column, outcome, filled, area }: RunFormula): C
   return answers;
 }
 
-function isTime({ outcome }: RunFormula, column: number): boolean {
+function isTime({ outcome }: RunFormula, column: number, outside: OutsideFunctions): boolean {
   if (outcome?.calls === undefined) return outcome?.moments?.(column) === true;
   const { calls, grid } = outcome;
   const heading = grid.length > 1 ? grid[0]?.[column] : undefined;
-  return answerFormat(calls.slice(namespace.length + 1), heading) !== '';
+  return givesMoments(outside.columns(calls), heading);
 }
 
 function placeKey({ sheet, row, column }: CellAnswer): string {

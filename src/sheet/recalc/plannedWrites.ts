@@ -1,12 +1,27 @@
-import type { CellValue } from '../cell/cellValue.js';
-import { dayIn1904 } from '../cell/days1904.js';
-import { storableValue } from '../cell/storableValue.js';
-import type { CellWrite } from '../patch/cellWrite.js';
+import type { CellPlace } from '../address/cellRange.js';
 import type { Book, BookCell } from '../book/book.js';
 import { isDateFormat } from '../book/isDateFormat.js';
-import type { CellAnswer } from './cellAnswer.js';
-import type { CellChange } from './cellChange.js';
+import type { CellValue } from '../cell/cellValue.js';
+import { dayIn1904 } from '../cell/days1904.js';
+import type { TypedFormula } from '../cell/formulaText.js';
 import { sameCell } from '../cell/sameCell.js';
+import { storableValue } from '../cell/storableValue.js';
+import type { CellWrite } from '../patch/cellWrite.js';
+import type { CellAnswer } from './cellAnswers.js';
+
+/** A cell whose stored value is no longer what its formula gives. */
+export interface CellChange extends CellPlace {
+  /** '' for a cell filled, or filled no longer, by the array formula of another. */
+  readonly formula: TypedFormula;
+  readonly was: CellValue;
+  readonly is: CellValue;
+  /** Why it is an error. */
+  readonly reason?: string;
+  /** A moment, counted from 1900; a bare number in a file that counts from 1904 is not said to be one. */
+  readonly isTime?: boolean;
+  /** The cell whose array formula fills this one. */
+  readonly anchor?: { readonly row: number; readonly column: number };
+}
 
 interface PlannedWrites {
   readonly writes: readonly CellWrite[];

@@ -1,14 +1,11 @@
-import type { BundledFunction } from '../../app/calls/bundledFunction.js';
+import type { OutsideFunctions } from '../formula/outsideFunctions.js';
 import { patchOds } from '../patch/patchOds.js';
 import { patchXlsx } from '../patch/patchXlsx.js';
 import { readBook } from '../read/readBook.js';
 import { FileProblem } from '../zip/fileProblem.js';
-import type { CellChange } from './cellChange.js';
 import { evaluatedBook } from './evaluatedBook.js';
-import { plannedWrites } from './plannedWrites.js';
-import { recalcRemarks } from '../../app/cli/recalcRemarks.js';
-
-export type { CellChange } from './cellChange.js';
+import { plannedWrites, type CellChange } from './plannedWrites.js';
+import { recalcRemarks } from './recalcRemarks.js';
 
 interface RecalculationTerms {
   /** What NOW() gives. [serial day from 1900] */
@@ -19,16 +16,16 @@ interface Recalculated {
   /** The same bytes where nothing changed. */
   readonly bytes: Uint8Array;
   readonly changes: readonly CellChange[];
-  /** How many formulas call functions of ours. */
+  /** How many formulas call functions from outside. */
   readonly formulas: number;
   readonly remarks: readonly string[];
 }
 
-/** A copy of a workbook whose formulas with functions of ours hold fresh values; nothing else in it differs. */
+/** A copy of a workbook whose formulas with functions from outside hold fresh values; nothing else in it differs. */
 export async function recalculated(
   bytes: Uint8Array,
   name: string,
-  bundle: readonly BundledFunction[],
+  outside: OutsideFunctions,
   terms: RecalculationTerms,
 ): Promise<Recalculated> {
   const book = readBook(bytes, name);
@@ -38,7 +35,7 @@ export async function recalculated(
       : 'a csv file stores no formulas';
     throw new FileProblem(`${is}; save the workbook as .xlsx or .ods and give that`);
   }
-  const answers = await evaluatedBook(book, bundle, terms);
+  const answers = await evaluatedBook(book, outside, terms);
   const { writes, changes } = plannedWrites(book, answers);
   const patched =
     writes.length === 0 ? bytes : book.kind === 'ods' ? patchOds(bytes, writes) : patchXlsx(bytes, writes);
@@ -46,6 +43,6 @@ export async function recalculated(
     bytes: patched,
     changes,
     formulas: answers.filter(({ formula }) => formula !== '').length,
-    remarks: [...book.remarks, ...recalcRemarks({ book, answers, changes, now: terms.now })],
+    remarks: [...book.remarks, ...recalcRemarks({ book, outside, answers, changes, now: terms.now })],
   };
 }

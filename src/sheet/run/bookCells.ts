@@ -1,6 +1,6 @@
 import type { Book } from '../book/book.js';
-import { UnreadableFormula } from '../formula/unreadableFormula.js';
 import { Area, type Grid } from '../evaluate/value.js';
+import { UnreadableFormula } from '../formula/formulaNode.js';
 import { SheetCells } from './sheetCells.js';
 
 const mostCells = 4_000_000;

@@ -1,15 +1,15 @@
-import type { BundledFunction } from '../../app/calls/bundledFunction.js';
+import { cellKey } from '../address/cellKey.js';
+import { overlaps } from '../address/cellRange.js';
 import type { Book } from '../book/book.js';
+import { CircularReference } from '../evaluate/value.js';
+import type { OutsideFunctions } from '../formula/outsideFunctions.js';
 import type { FunctionLibrary } from '../library/functionLibrary.js';
 import { BookCells } from './bookCells.js';
-import { cellKey } from '../address/cellKey.js';
-import { CircularReference } from './circularReference.js';
 import { Dependents } from './dependents.js';
-import { failedOutcome } from './failedOutcome.js';
 import { FormulaFunctions } from './formulaFunctions.js';
+import { failedOutcome } from './formulaOutcome.js';
 import { FormulaRun } from './formulaRun.js';
 import type { FormulaTexts } from './formulaTexts.js';
-import { overlaps } from '../address/cellRange.js';
 import { Placement } from './placement.js';
 import type { RunFormula } from './runFormula.js';
 import { SpillGround } from './spillGround.js';
@@ -19,7 +19,7 @@ interface BookRunTerms {
   readonly book: Book;
   readonly formulas: readonly RunFormula[];
   readonly texts: FormulaTexts;
-  readonly bundle: readonly BundledFunction[];
+  readonly outside: OutsideFunctions;
   readonly library: FunctionLibrary | undefined;
   /** [serial day] */
   readonly now: number;
@@ -41,7 +41,7 @@ export class BookRun {
     private readonly terms: BookRunTerms,
     asked: ReadonlySet<RunFormula>,
   ) {
-    const { book, formulas, texts, bundle, library, now } = terms;
+    const { book, formulas, texts, outside, library, now } = terms;
     this.cells = new BookCells(book);
     this.chosen = new Set(asked);
     const arrays = new Map(formulas.filter(({ kind }) => kind !== 'cell').map((one) => [placeKey(one), one]));
@@ -54,7 +54,8 @@ export class BookRun {
     this.run = new FormulaRun({
       cells: this.cells,
       texts,
-      functions: new FormulaFunctions(bundle, library),
+      outside,
+      functions: new FormulaFunctions(outside, library),
       waiting: this.waiting,
       now,
       arrayAt: (place) => arrays.get(placeKey(place)),
@@ -77,7 +78,7 @@ export class BookRun {
     }
   }
 
-  /** Formulas that read what changed after they had read it, and others that only now read something of ours. */
+  /** Formulas that read what changed after they had read it, and others that only now read cells that this run fills. */
   private outdated(): RunFormula[] {
     const changes = this.placement.takeChanges();
     if (changes.length === 0) return [];

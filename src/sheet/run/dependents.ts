@@ -1,6 +1,6 @@
+import { cellKey } from '../address/cellKey.js';
 import { eachCell, overlaps, type CellRange } from '../address/cellRange.js';
 import type { FoundReferences } from '../formula/referencesIn.js';
-import { cellKey } from '../address/cellKey.js';
 import type { RunFormula } from './runFormula.js';
 
 interface SheetArea {

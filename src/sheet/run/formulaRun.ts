@@ -1,30 +1,29 @@
-import type { CellRange } from '../address/cellRange.js';
-import { isOurs } from '../formula/isOurs.js';
-import { parsedFormula } from '../formula/parsedFormula.js';
-import type { FormulaNode } from '../formula/formulaNode.js';
+import type { CellPlace, CellRange } from '../address/cellRange.js';
 import { content } from '../evaluate/content.js';
 import { formulaValue } from '../evaluate/formulaValue.js';
 import { intersection } from '../evaluate/intersection.js';
-import { Area, isGrid, type Grid, type Place, type Value, type World } from '../evaluate/value.js';
+import { Area, isGrid, CircularReference, type Grid, type Value, type World } from '../evaluate/value.js';
+import type { FormulaNode } from '../formula/formulaNode.js';
+import type { OutsideFunctions } from '../formula/outsideFunctions.js';
+import { parsedFormula } from '../formula/parsedFormula.js';
 import type { BookCells } from './bookCells.js';
-import { CircularReference } from './circularReference.js';
-import { failedOutcome } from './failedOutcome.js';
 import type { FormulaFunctions } from './formulaFunctions.js';
+import { failedOutcome, shapedAnswer } from './formulaOutcome.js';
 import type { FormulaTexts } from './formulaTexts.js';
 import { momentColumns, type MomentColumns } from './momentColumns.js';
 import type { Refusal, RunFormula } from './runFormula.js';
-import { shapedAnswer } from './shapedAnswer.js';
 import type { WaitingFormulas } from './waitingFormulas.js';
 
 interface RunParts {
   readonly cells: BookCells;
   readonly texts: FormulaTexts;
+  readonly outside: OutsideFunctions;
   readonly functions: FormulaFunctions;
   readonly waiting: WaitingFormulas;
   /** [serial day] */
   readonly now: number;
   /** Array formulas by the cell they stand in. */
-  arrayAt(place: Place): RunFormula | undefined;
+  arrayAt(place: CellPlace): RunFormula | undefined;
   /** Puts an outcome into the cells of its formula. */
   settle(formula: RunFormula): void;
 }
@@ -68,22 +67,23 @@ export class FormulaRun implements World {
     return cells.grid(cells.inUse(area));
   }
 
-  spill(place: Place): CellRange | undefined {
+  spill(place: CellPlace): CellRange | undefined {
     const array = this.parts.arrayAt(place);
     if (array === undefined) return undefined;
     this.ready(array);
     return array.area;
   }
 
-  textAsFormula(text: string, place: Place): FormulaNode {
+  textAsFormula(text: string, place: CellPlace): FormulaNode {
     return this.parts.texts.parsed(text, place);
   }
 
-  call(name: string, given: readonly (Value | undefined)[], place: Place): Value {
+  call(name: string, given: readonly (Value | undefined)[], place: CellPlace): Value {
     const formula = this.current;
     const note = (one: Refusal): unknown => formula?.refusals.push(one);
     const answer = this.parts.functions.call(name, given, { place, world: this, note });
-    if (isGrid(answer) && answer[0] !== undefined && isOurs(name)) formula?.headings.set(name, answer[0]);
+    if (isGrid(answer) && answer[0] !== undefined && this.parts.outside.has(name))
+      formula?.headings.set(name, answer[0]);
     return answer;
   }
 
@@ -109,7 +109,7 @@ export class FormulaRun implements World {
     this.parts.waiting.remove(formula);
     formula.state = 'done';
     this.parts.settle(formula);
-    if (circle !== undefined && circle.formula !== formula) throw circle;
+    if (circle !== undefined && circle.of !== formula) throw circle;
   }
 
   private answer(formula: RunFormula): void {
@@ -119,7 +119,9 @@ export class FormulaRun implements World {
     const isRange = formula.kind === 'cell' && value instanceof Area;
     const read = content(isRange ? intersection(value, formula) : value, { world: this });
     const gives =
-      node.kind === 'call' && isOurs(node.name) ? { calls: node.name } : { moments: this.moments(node, formula) };
+      node.kind === 'call' && this.parts.outside.has(node.name)
+        ? { calls: node.name }
+        : { moments: this.moments(node, formula) };
     formula.outcome = { grid: shapedAnswer(read, formula), ...gives };
   }
 
@@ -129,6 +131,6 @@ export class FormulaRun implements World {
       const read = cells.sheetNamed(name ?? sheet);
       return (column) => read !== undefined && cells.sheet(read).showsDays(range, column);
     };
-    return momentColumns(node, { headings, showsDays });
+    return momentColumns(node, { outside: this.parts.outside, headings, showsDays });
   }
 }

@@ -1,19 +1,21 @@
+import type { CellPlace } from '../address/cellRange.js';
+import type { Book } from '../book/book.js';
+import type { StoredFormula } from '../cell/formulaText.js';
+import type { FormulaNode } from '../formula/formulaNode.js';
+import { calledFunctions } from '../formula/functionName.js';
 import { parsedFormula } from '../formula/parsedFormula.js';
 import { plainReferences } from '../formula/plainReferences.js';
 import { referencesIn, type FoundReferences } from '../formula/referencesIn.js';
-import type { FormulaNode } from '../formula/formulaNode.js';
-import type { Book } from '../book/book.js';
-import type { Place } from '../evaluate/value.js';
 import type { RunFormula } from './runFormula.js';
 
 /** The formulas of a book with their names and parts of tables explained, each worked on once. */
 export class FormulaTexts {
-  private readonly plain = new Map<RunFormula, string>();
+  private readonly plain = new Map<RunFormula, StoredFormula>();
   private readonly found = new Map<RunFormula, FoundReferences>();
 
   constructor(private readonly book: Pick<Book, 'tables' | 'names'>) {}
 
-  plainText(formula: RunFormula): string {
+  plainText(formula: RunFormula): StoredFormula {
     const known = this.plain.get(formula) ?? this.explained(formula.stored, formula);
     this.plain.set(formula, known);
     return known;
@@ -25,12 +27,18 @@ export class FormulaTexts {
     return known;
   }
 
+  /** Whether a formula asks for the present moment or day. */
+  asksForNow(formula: RunFormula): boolean {
+    const text = this.plainText(formula);
+    return /NOW|TODAY/i.test(text) && calledFunctions(text).some((name) => name === 'NOW' || name === 'TODAY');
+  }
+
   /** A formula that a text spells, such as the one given to INDIRECT. */
-  parsed(text: string, place: Place): FormulaNode {
+  parsed(text: string, place: CellPlace): FormulaNode {
     return parsedFormula(this.explained(text, place));
   }
 
-  private explained(text: string, { sheet, row, column }: Place): string {
+  private explained(text: string, { sheet, row, column }: CellPlace): StoredFormula {
     const { tables, names } = this.book;
     return plainReferences(text, { sheet, row, column, tables, names });
   }

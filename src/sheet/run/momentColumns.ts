@@ -1,15 +1,14 @@
-import { answerFormat } from '../../app/calls/answerFormat.js';
 import type { CellRange } from '../address/cellRange.js';
 import type { CellValue } from '../cell/cellValue.js';
-import { namespace } from '../../app/calls/functionCatalogue.js';
 import type { FormulaNode } from '../formula/formulaNode.js';
-import { isOurs } from '../formula/isOurs.js';
+import { givesMoments, type OutsideFunctions } from '../formula/outsideFunctions.js';
 
 /** Whether what a part of a formula gives holds moments, by column. */
 export type MomentColumns = (column: number) => boolean;
 
 interface MomentTerms {
-  /** Heading rows of the tables that functions of ours gave, by the name of the function. */
+  readonly outside: OutsideFunctions;
+  /** Heading rows of the tables that functions from outside gave, by the name of the function. */
   readonly headings: ReadonlyMap<string, readonly CellValue[]>;
   /** Whether cells of a range show days, by column. */
   showsDays(sheet: string | undefined, range: CellRange): MomentColumns;
@@ -59,7 +58,7 @@ export function momentColumns(node: FormulaNode, terms: MomentTerms): MomentColu
     case 'binary':
       return ofSum(node, terms);
     case 'call':
-      return isOurs(node.name) ? ofOurs(node.name, terms) : ofUsual(node.name, node.given, terms);
+      return terms.outside.has(node.name) ? ofOutside(node.name, terms) : ofUsual(node.name, node.given, terms);
   }
 }
 
@@ -72,9 +71,9 @@ function ofSum(node: Extract<FormulaNode, { kind: 'binary' }>, terms: MomentTerm
     : (column) => left(column) && !right(column);
 }
 
-function ofOurs(name: string, { headings }: MomentTerms): MomentColumns {
-  const row = headings.get(name);
-  return (column) => answerFormat(name.slice(namespace.length + 1), row?.[column]) !== '';
+function ofOutside(name: string, { outside, headings }: MomentTerms): MomentColumns {
+  const [columns, row] = [outside.columns(name), headings.get(name)];
+  return (column) => givesMoments(columns, row?.[column]);
 }
 
 function ofUsual(name: string, given: Given, terms: MomentTerms): MomentColumns {

@@ -1,10 +1,9 @@
 import { eachCell, isInside, type CellRange } from '../address/cellRange.js';
-import { isCellError, type CellValue } from '../cell/cellValue.js';
-import { Area, errorCell } from '../evaluate/value.js';
+import { isCellError, errorCell, type CellValue } from '../cell/cellValue.js';
 import { sameCell } from '../cell/sameCell.js';
+import { Area, CircularReference } from '../evaluate/value.js';
 import type { BookCells } from './bookCells.js';
-import { CircularReference } from './circularReference.js';
-import { errorReason } from './errorReason.js';
+import { errorReason } from './formulaOutcome.js';
 import type { Outcome, RunFormula } from './runFormula.js';
 import type { SpillGround } from './spillGround.js';
 

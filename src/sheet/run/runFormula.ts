@@ -1,9 +1,10 @@
 import type { CellPlace, CellRange } from '../address/cellRange.js';
 import type { CellValue } from '../cell/cellValue.js';
+import type { StoredFormula } from '../cell/formulaText.js';
 import type { Area } from '../evaluate/value.js';
 import type { MomentColumns } from './momentColumns.js';
 
-/** What a function of ours said when it refused. */
+/** What a function from outside said when it refused. */
 export interface Refusal {
   readonly code: string;
   readonly message: string;
@@ -16,18 +17,19 @@ export interface Outcome {
   readonly reason?: string;
   /** The stored values stay: the formula cannot be worked out here. */
   readonly isKept?: boolean;
-  /** The function of ours whose answer the cells hold, such as QT.HOLDS, where the formula does no more than call it. */
+  /** The function from outside whose answer the cells hold, where the formula does no more than call it. */
   readonly calls?: string;
-  /** Whether the cells hold moments, by column, where the formula does more than call a function of ours. */
+  /** Whether the cells hold moments, by column, where the formula does more than call a function from outside. */
   readonly moments?: MomentColumns;
 }
 
 /** A formula of a book on its way to fresh values. */
 export interface RunFormula extends CellPlace {
-  readonly stored: string;
-  /** One cell; an array formula of old, whose cells are fixed; one that grows and shrinks. */
+  readonly stored: StoredFormula;
+  /** One cell; an array formula of the older kind, whose cells are fixed; one that grows and shrinks. */
   readonly kind: 'cell' | 'array' | 'dynamic';
-  readonly isOurs: boolean;
+  /** Whether it calls a function from outside, itself or through a name. */
+  readonly callsOutside: boolean;
   /** The cells it fills as stored. */
   readonly filled: CellRange;
   /** The cells it fills now. */
@@ -39,7 +41,7 @@ export interface RunFormula extends CellPlace {
   workedAt: number;
   reads: Area[];
   refusals: Refusal[];
-  /** Heading rows of the tables that functions of ours gave it, by the name of the function. */
+  /** Heading rows of the tables that functions from outside gave it, by the name of the function. */
   headings: Map<string, readonly CellValue[]>;
   outcome?: Outcome;
 }

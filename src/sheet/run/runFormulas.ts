@@ -1,43 +1,43 @@
-import { callsOurs } from '../formula/callsOurs.js';
+import { oneCell, type CellPlace } from '../address/cellRange.js';
 import type { Book, BookCell } from '../book/book.js';
+import { callsOutside } from '../formula/functionName.js';
+import type { OutsideNames } from '../formula/outsideFunctions.js';
 import { FormulaTexts } from './formulaTexts.js';
 import type { RunFormula } from './runFormula.js';
 
-/** The formulas of a book, sheet by sheet and row by row. One that calls a function of ours through a name is ours too. */
-export function runFormulas(book: Book): RunFormula[] {
-  const formulas = writtenFormulas(book);
-  if (!book.names.some(({ formula }) => callsOurs(formula))) return formulas;
+/** The formulas of a book, sheet by sheet and row by row. */
+export function runFormulas(book: Book, outside: OutsideNames): RunFormula[] {
+  const formulas = writtenFormulas(book, outside);
+  if (!book.names.some(({ formula }) => callsOutside(formula, outside))) return formulas;
   const texts = new FormulaTexts(book);
-  return formulas.map((one) => (one.isOurs || !callsOurs(texts.plainText(one)) ? one : { ...one, isOurs: true }));
+  return formulas.map((one) => ({
+    ...one,
+    callsOutside: one.callsOutside || callsOutside(texts.plainText(one), outside),
+  }));
 }
 
-function writtenFormulas(book: Book): RunFormula[] {
+function writtenFormulas(book: Book, outside: OutsideNames): RunFormula[] {
   return book.sheets.flatMap(({ name, rows }) =>
     rows.flatMap((cells, row) =>
-      (cells ?? []).flatMap((cell, column) =>
-        cell?.formula === undefined ? [] : [runFormula({ cell, formula: cell.formula, sheet: name, row, column })],
-      ),
+      (cells ?? []).flatMap((cell, column) => {
+        if (cell?.formula === undefined) return [];
+        const place = { sheet: name, row, column };
+        return [runFormula(cell, place, { stored: cell.formula, callsOutside: callsOutside(cell.formula, outside) })];
+      }),
     ),
   );
 }
 
-interface FormulaCell {
-  readonly cell: BookCell;
-  readonly formula: string;
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-}
-
-function runFormula({ cell, formula, sheet, row, column }: FormulaCell): RunFormula {
-  const filled = cell.fills ?? { firstRow: row, firstColumn: column, lastRow: row, lastColumn: column };
+function runFormula(
+  cell: BookCell,
+  place: CellPlace,
+  formula: Pick<RunFormula, 'stored' | 'callsOutside'>,
+): RunFormula {
+  const filled = cell.fills ?? oneCell(place);
   return {
-    sheet,
-    row,
-    column,
-    stored: formula,
+    ...place,
+    ...formula,
     kind: cell.dynamic === true ? 'dynamic' : cell.fills === undefined ? 'cell' : 'array',
-    isOurs: callsOurs(formula),
     filled,
     area: filled,
     claimed: filled,

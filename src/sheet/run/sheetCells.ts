@@ -1,8 +1,8 @@
 import { isInside, type CellRange } from '../address/cellRange.js';
-import type { CellValue } from '../cell/cellValue.js';
 import { sheetLimits } from '../address/sheetLimits.js';
 import type { BookSheet } from '../book/book.js';
 import { isDateFormat } from '../book/isDateFormat.js';
+import type { CellValue } from '../cell/cellValue.js';
 import type { Grid } from '../evaluate/value.js';
 
 /** Grids smaller than this are read anew each time. */

@@ -1,8 +1,8 @@
 import { addressOf, addressRange } from '../address/addressOf.js';
+import { cellKey } from '../address/cellKey.js';
 import { eachCell, overlaps, type CellRange } from '../address/cellRange.js';
 import { sheetLimits } from '../address/sheetLimits.js';
 import type { Book, BookSheet, BookTable } from '../book/book.js';
-import { cellKey } from '../address/cellKey.js';
 import type { RunFormula } from './runFormula.js';
 
 /** Where array formulas of a book may spread: over cells that hold nothing, and over those that they fill already. */

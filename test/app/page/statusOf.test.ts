@@ -1,5 +1,4 @@
 import type { FunctionEntry } from '../../../src/app/calls/functionCatalogue.js';
-import { answerFormat } from '../../../src/app/calls/answerFormat.js';
 import { Refusals } from '../../../src/app/calls/refusals.js';
 import { statusOf } from '../../../src/app/page/statusOf.js';
 
@@ -51,14 +50,5 @@ describe('Refusals', () => {
     expect(refusals.reason('Log!3,7')).toBe('first');
     refusals.clear('Log!3,7');
     expect(refusals.reason('Log!3,7')).toBeUndefined();
-  });
-});
-
-describe('answerFormat', () => {
-  it('is a time where the function or the heading says so', () => {
-    expect(answerFormat('HOLDENDS', undefined)).toBe('yyyy-mm-dd hh:mm');
-    expect(answerFormat('RAMP', 'When')).toBe('yyyy-mm-dd hh:mm');
-    expect(answerFormat('RAMP', 'Dose mL')).toBe('');
-    expect(answerFormat('HOLDDAYS', undefined)).toBe('');
   });
 });

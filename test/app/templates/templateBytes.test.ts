@@ -9,7 +9,8 @@ import { logsIn } from '../../../src/app/logs/logsIn.js';
 import { evaluatedBook } from '../../../src/sheet/recalc/evaluatedBook.js';
 import { recalculated } from '../../../src/sheet/recalc/recalculated.js';
 import { sameCell } from '../../../src/sheet/cell/sameCell.js';
-import { callsOurs } from '../../../src/sheet/formula/callsOurs.js';
+import { callsOutside } from '../../../src/sheet/formula/functionName.js';
+import { qtNames, outsideFunctions } from '../../../src/app/calls/outsideFunctions.js';
 import { formulaAsStored } from '../../../src/sheet/formula/formulaAsStored.js';
 import { loadExcelize } from '../../../src/app/templates/loadExcelize.js';
 import { templateBytes, templatePlans, type TemplateKind } from '../../../src/app/templates/templateBytes.js';
@@ -21,6 +22,7 @@ import { zipEntries } from '../../../src/sheet/zip/zipEntries.js';
 jest.setTimeout(120_000);
 
 const bundle = nodeBundle('dist').functions;
+const outside = outsideFunctions(bundle);
 const now = 46_120.25;
 const kinds: readonly TemplateKind[] = ['tank', 'shop', 'demo'];
 /** Those with a log to write on. */
@@ -88,11 +90,13 @@ describe.each(kinds)('the workbook of the template %s', (kind) => {
     const parts = partsOf(bytesOf(kind));
     const sheets = [...parts].filter(([name]) => name.startsWith('xl/worksheets/sheet')).map(([, text]) => text);
     const ours = templatePlans[kind].sheets.flatMap(({ blocks }) =>
-      blocks.flatMap(({ cells }) => cells.flat().filter((cell) => typeof cell === 'string' && callsOurs(cell))),
+      blocks.flatMap(({ cells }) =>
+        cells.flat().filter((cell) => typeof cell === 'string' && callsOutside(cell, qtNames)),
+      ),
     );
     expect(ours.length).toBeGreaterThanOrEqual(8);
     for (const typed of ours) {
-      const stored = formulaAsStored(String(typed))
+      const stored = formulaAsStored(String(typed), qtNames)
         .replaceAll('&', '&amp;')
         .replaceAll('<', '&lt;')
         .replaceAll('>', '&gt;');
@@ -118,7 +122,7 @@ describe.each(kinds)('the workbook of the template %s', (kind) => {
 
   it('holds the values that a fresh evaluation gives, in every cell of every formula', async () => {
     const book = bookOf(kind);
-    const answers = await evaluatedBook(book, bundle, { now, all: true });
+    const answers = await evaluatedBook(book, outside, { now, all: true });
     expect(answers.length).toBeGreaterThan(1500);
     const other = answers.filter(({ sheet, row, column, value }) => {
       const held = cellAt(book, sheet, row, column)?.value ?? null;
@@ -138,7 +142,7 @@ describe.each(kinds)('the workbook of the template %s', (kind) => {
 
   it('is left byte for byte by a recalculation, weeks later too', async () => {
     for (const later of [0, 40]) {
-      const { bytes, changes, formulas } = await recalculated(bytesOf(kind), `${kind}.xlsx`, bundle, {
+      const { bytes, changes, formulas } = await recalculated(bytesOf(kind), `${kind}.xlsx`, outside, {
         now: now + later,
       });
       expect(changes).toEqual([]);
@@ -188,7 +192,7 @@ describe.each(logs)('the log of the template %s', (kind) => {
     expect(cellAt(book, sheet, row, column)?.value).toBeCloseTo(last, 9);
     const fresh = await evaluatedBook(
       withoutRows(book, (at) => at === 0),
-      bundle,
+      outside,
       { now, all: true },
     );
     expect(fresh.find((one) => one.sheet === sheet && one.row === row && one.column === column)?.value).toBe(now);
@@ -196,7 +200,7 @@ describe.each(logs)('the log of the template %s', (kind) => {
 
   it('answers an empty log without an error outside its chart', async () => {
     const empty = withoutRows(bookOf(kind), (row) => row === 0);
-    const answers = await evaluatedBook(empty, bundle, { now, all: true });
+    const answers = await evaluatedBook(empty, outside, { now, all: true });
     const errors = answers
       .filter(({ value }) => isCellError(value))
       .map(({ sheet, row, column }) => [sheet, row, column]);

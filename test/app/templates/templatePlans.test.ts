@@ -6,7 +6,8 @@ import type { FunctionCatalogue } from '../../../src/app/calls/functionCatalogue
 import { nodeBundle } from '../../../src/app/cli/files/nodeBundle.js';
 import { callFunction } from '../../../src/app/calls/callFunction.js';
 import type { CellValue } from '../../../src/sheet/cell/cellValue.js';
-import { callsOurs } from '../../../src/sheet/formula/callsOurs.js';
+import { callsOutside } from '../../../src/sheet/formula/functionName.js';
+import { qtNames } from '../../../src/app/calls/outsideFunctions.js';
 import { formulaAsStored } from '../../../src/sheet/formula/formulaAsStored.js';
 import { formulaAsTyped } from '../../../src/sheet/formula/formulaAsTyped.js';
 import { plainReferences } from '../../../src/sheet/formula/plainReferences.js';
@@ -100,7 +101,7 @@ const { tank, shop, demo } = templatePlans;
 describe.each(Object.entries({ tank, shop }))('the plan of the template %s', (_kind, plan) => {
   const all = plan.sheets.flatMap(placed);
   const formulas = all.filter(isFormula);
-  const ours = formulas.filter(({ content }) => callsOurs(String(content)));
+  const ours = formulas.filter(({ content }) => callsOutside(String(content), qtNames));
 
   it('has its sheets, and puts no two contents into one cell', () => {
     expect(plan.sheets.length).toBeGreaterThanOrEqual(10);
@@ -128,9 +129,9 @@ describe.each(Object.entries({ tank, shop }))('the plan of the template %s', (_k
   it('has formulas that go into the stored form and back', () => {
     for (const { content } of formulas) {
       const typed = String(content).slice(1);
-      expect(formulaAsTyped(formulaAsStored(typed))).toBe(typed);
+      expect(formulaAsTyped(formulaAsStored(typed, qtNames), qtNames)).toBe(typed);
     }
-    expect(formulaAsStored('LET(a,QT.BAND(A1),IFNA(a,0))')).toBe(
+    expect(formulaAsStored('LET(a,QT.BAND(A1),IFNA(a,0))', qtNames)).toBe(
       '_xlfn.LET(_xlpm.a,_xldudf_QT_BAND(A1),_xlfn.IFNA(_xlpm.a,0))',
     );
   });
@@ -289,7 +290,7 @@ describe('the plan of the demo', () => {
   it('has formulas that go into the stored form and back, so that a copy of it finds them unchanged', () => {
     for (const { content } of demo.sheets.flatMap(placed).filter(isFormula)) {
       const typed = String(content).slice(1);
-      expect(formulaAsTyped(formulaAsStored(typed))).toBe(typed);
+      expect(formulaAsTyped(formulaAsStored(typed, qtNames), qtNames)).toBe(typed);
     }
   });
 

@@ -1,6 +1,8 @@
 import { formulaAsStored } from '../../../src/sheet/formula/formulaAsStored';
 import { formulaAsTyped } from '../../../src/sheet/formula/formulaAsTyped';
 
+const outside = { has: (name: string) => name.startsWith('QT.') };
+
 /** Typed, then stored. */
 const pairs: readonly (readonly [string, string])[] = [
   ['QT.HOLDDAYS(A2:A9,B2:B9,"chelated")', '_xldudf_QT_HOLDDAYS(A2:A9,B2:B9,"chelated")'],
@@ -25,37 +27,37 @@ const pairs: readonly (readonly [string, string])[] = [
 
 describe('formulaAsTyped', () => {
   it.each(pairs)('gives %s', (typed, stored) => {
-    expect(formulaAsTyped(stored)).toBe(typed);
+    expect(formulaAsTyped(stored, outside)).toBe(typed);
   });
 
   it('knows every spelling of our names', () => {
-    expect(formulaAsTyped('qt.band("amine")')).toBe('QT.BAND("amine")');
-    expect(formulaAsTyped('_xldudf_qt_band("amine")')).toBe('QT.BAND("amine")');
-    expect(formulaAsTyped('_xlfn._xldudf_QT_BAND("amine")')).toBe('QT.BAND("amine")');
+    expect(formulaAsTyped('qt.band("amine")', outside)).toBe('QT.BAND("amine")');
+    expect(formulaAsTyped('_xldudf_qt_band("amine")', outside)).toBe('QT.BAND("amine")');
+    expect(formulaAsTyped('_xlfn._xldudf_QT_BAND("amine")', outside)).toBe('QT.BAND("amine")');
   });
 
   it('leaves functions of others alone', () => {
-    expect(formulaAsTyped('_xldudf_OTHER_BAND(1)')).toBe('_xldudf_OTHER_BAND(1)');
+    expect(formulaAsTyped('_xldudf_OTHER_BAND(1)', outside)).toBe('_xldudf_OTHER_BAND(1)');
   });
 
   it('reads what nobody can read as it stands', () => {
-    expect(formulaAsTyped('_xlfn.ANCHORARRAY(G1')).toBe('G1#');
-    expect(formulaAsTyped('SUM("open')).toBe('SUM("open');
+    expect(formulaAsTyped('_xlfn.ANCHORARRAY(G1', outside)).toBe('G1#');
+    expect(formulaAsTyped('SUM("open', outside)).toBe('SUM("open');
   });
 });
 
 describe('formulaAsStored', () => {
   it.each(pairs)('takes %s', (typed, stored) => {
-    expect(formulaAsStored(typed)).toBe(stored);
-    expect(formulaAsStored(`=${typed}`)).toBe(stored);
-    expect(formulaAsTyped(formulaAsStored(typed))).toBe(typed);
+    expect(formulaAsStored(typed, outside)).toBe(stored);
+    expect(formulaAsStored(`=${typed}`, outside)).toBe(stored);
+    expect(formulaAsTyped(formulaAsStored(typed, outside), outside)).toBe(typed);
   });
 
   it('leaves a stored formula as it is', () => {
-    for (const [, stored] of pairs) expect(formulaAsStored(stored)).toBe(stored);
+    for (const [, stored] of pairs) expect(formulaAsStored(stored, outside)).toBe(stored);
   });
 
   it('puts our names into capitals', () => {
-    expect(formulaAsStored('=qt.Band("amine")')).toBe('_xldudf_QT_BAND("amine")');
+    expect(formulaAsStored('=qt.Band("amine")', outside)).toBe('_xldudf_QT_BAND("amine")');
   });
 });

@@ -1,7 +1,7 @@
 import { cellRange } from '../../../src/sheet/address/cellRange';
 import { evaluatedBook } from '../../../src/sheet/recalc/evaluatedBook';
 import type { BookTable } from '../../../src/sheet/book/book';
-import { addressIn, answersOf, bundle, error, formulaGives, shown, testBook, type TestCell } from './testBook';
+import { addressIn, answersOf, outside, error, formulaGives, shown, testBook, type TestCell } from './testBook';
 
 /** A log of readings from 2026-03-01 08:00 on, a day apart, headings in row 1. */
 const levels = [2.1, 2.2, 2.15, 2.05, 2.0];
@@ -49,7 +49,7 @@ describe('evaluatedBook', () => {
   });
 
   it('needs nothing of a book without them', async () => {
-    expect(await evaluatedBook(testBook({ Log: { A1: { formula: '1+1' } } }), bundle, { now: 1 })).toEqual([]);
+    expect(await evaluatedBook(testBook({ Log: { A1: { formula: '1+1' } } }), outside, { now: 1 })).toEqual([]);
   });
 
   it('hands blanks, texts, numbers and errors on as they are', async () => {
@@ -63,7 +63,7 @@ describe('evaluatedBook', () => {
 
   it('gives the sentence of a refusal', async () => {
     const book = testBook({ Log: { ...log, D1: { formula: 'QT.HOLDDAYS(A2:A6,B2:B5,"chelated")' } } });
-    const [answer] = await evaluatedBook(book, bundle, { now: 46_100 });
+    const [answer] = await evaluatedBook(book, outside, { now: 46_100 });
     expect(answer?.value).toEqual(error('#VALUE!'));
     expect(answer?.reason).toMatch(/^when has 5 cells, copper 4/);
   });
@@ -78,7 +78,7 @@ describe('evaluatedBook', () => {
       },
       Other: { A1: error('#NUM!') },
     });
-    const answers = await evaluatedBook(book, bundle, { now: 46_100 });
+    const answers = await evaluatedBook(book, outside, { now: 46_100 });
     expect(answers.map(({ reason }) => reason)).toEqual([
       'C1, which the formula reads, is #DIV/0!',
       'Other!A1, which the formula reads, is #NUM!',
@@ -87,7 +87,7 @@ describe('evaluatedBook', () => {
 
   it('gives no sentence for a refusal that the formula took care of', async () => {
     const book = testBook({ Log: { ...log, D1: { formula: 'IFERROR(QT.HOLDDAYS(A2:A6,B2:B5,"chelated"),"?")' } } });
-    const [answer] = await evaluatedBook(book, bundle, { now: 46_100 });
+    const [answer] = await evaluatedBook(book, outside, { now: 46_100 });
     expect(answer).toMatchObject({ value: '?' });
     expect(answer?.reason).toBeUndefined();
   });
@@ -247,7 +247,7 @@ describe('evaluatedBook', () => {
 
     it('spreads over empty cells and over those it filled before', async () => {
       const book = testBook({ Log: { ...log, D1: spill('D1:E2'), E1: 'old', D2: 'old', E2: 'old' } });
-      const answers = await evaluatedBook(book, bundle, { now: 46_100 });
+      const answers = await evaluatedBook(book, outside, { now: 46_100 });
       expect(answers[0]?.fills).toEqual(cellRange('D1:J6'));
       expect(answers).toHaveLength(42);
       expect(answers.find((answer) => addressIn(answer) === 'Log!E2')?.value).toBe(2.1);
@@ -256,7 +256,7 @@ describe('evaluatedBook', () => {
 
     it('leaves the cells it needs no longer', async () => {
       const book = testBook({ Log: { ...log, D1: spill('D1:K7'), K7: 'old', D7: 'old' } });
-      const answers = await evaluatedBook(book, bundle, { now: 46_100 });
+      const answers = await evaluatedBook(book, outside, { now: 46_100 });
       expect(answers[0]?.fills).toEqual(cellRange('D1:J6'));
       const left = answers.filter(({ value, formula }) => value === null && formula === '');
       expect(left).toHaveLength(8 * 7 - 42);
@@ -268,7 +268,7 @@ describe('evaluatedBook', () => {
       [{ F3: '' }, 'F3 is not empty'],
     ])('says what is in its way', async (cells: Record<string, TestCell>, reason) => {
       const book = testBook({ Log: { ...log, ...cells, D1: spill('D1:E2') } });
-      const answers = await evaluatedBook(book, bundle, { now: 46_100 });
+      const answers = await evaluatedBook(book, outside, { now: 46_100 });
       expect(shown(answers[0]?.value ?? null)).toBe('#SPILL!');
       expect(answers[0]?.reason).toBe(`the answer fills D1:J6, and ${reason}; clear it or move the formula`);
       expect(answers.slice(1).map(addressIn)).toEqual(['Log!E1', 'Log!D2', 'Log!E2']);
@@ -276,7 +276,7 @@ describe('evaluatedBook', () => {
 
     it('does not spread over merged cells or into a table', async () => {
       const merged = testBook({ Log: { cells: { ...log, D1: spill('D1:D1') }, merged: ['E5:F5'] } });
-      expect((await evaluatedBook(merged, bundle, { now: 1 }))[0]?.reason).toContain('E5:F5 is merged');
+      expect((await evaluatedBook(merged, outside, { now: 1 }))[0]?.reason).toContain('E5:F5 is merged');
       const table = {
         name: 'Notes',
         sheet: 'Log',
@@ -286,7 +286,7 @@ describe('evaluatedBook', () => {
         totals: false,
       };
       const inTable = testBook({ Log: { ...log, D1: spill('D1:D1') } }, { tables: [table] });
-      expect((await evaluatedBook(inTable, bundle, { now: 1 }))[0]?.reason).toContain('the table Notes is there');
+      expect((await evaluatedBook(inTable, outside, { now: 1 }))[0]?.reason).toContain('the table Notes is there');
     });
 
     it('has its new cells read by others, whatever the order', async () => {
@@ -377,7 +377,7 @@ describe('evaluatedBook', () => {
           E1: { formula: 'IFERROR(QT.MGPERL(A1),0)' },
         },
       });
-      const answers = await evaluatedBook(book, bundle, { now: 46_100 });
+      const answers = await evaluatedBook(book, outside, { now: 46_100 });
       expect(answers.map(({ value }) => shown(value))).toEqual(['#REF!', '#REF!', '#REF!', 0]);
       expect(answers[0]?.reason).toBe('the formula reads its own cell, or cells that read it; break the circle');
     });
@@ -386,7 +386,7 @@ describe('evaluatedBook', () => {
       const book = testBook({
         Log: { A1: { formula: 'QT.HOLDROWS(Z1:Z2,SEQUENCE(COUNTA(A2:A900)),2)', fills: 'A1:A1', dynamic: true } },
       });
-      expect((await evaluatedBook(book, bundle, { now: 46_100 })).length).toBeGreaterThan(0);
+      expect((await evaluatedBook(book, outside, { now: 46_100 })).length).toBeGreaterThan(0);
     });
   });
 
@@ -411,7 +411,7 @@ describe('evaluatedBook', () => {
         C1: { formula: 'QT.BAND(' },
       },
     });
-    const answers = await evaluatedBook(book, bundle, { now: 46_100 });
+    const answers = await evaluatedBook(book, outside, { now: 46_100 });
     expect(answers.map(({ value, isKept, reason }) => [value, isKept, reason])).toEqual([
       [5, true, 'the formula calls FOO, which is not worked out here'],
       [5, undefined, undefined],
@@ -428,7 +428,7 @@ describe('evaluatedBook', () => {
         E1: { formula: 'QT.HOLDS(A2:A6,B2:B6,"chelated")', fills: 'E1:E1', dynamic: true },
       },
     });
-    const answers = await evaluatedBook(book, bundle, { now: 46_100 });
+    const answers = await evaluatedBook(book, outside, { now: 46_100 });
     expect(answers.filter(({ isTime }) => isTime === true).map(addressIn)).toEqual(['Log!D1', 'Log!E2', 'Log!F2']);
   });
 });

@@ -1,10 +1,11 @@
 import { resolve } from 'node:path';
 import { cellRange } from '../../../src/sheet/address/cellRange';
 import { addressOf } from '../../../src/sheet/address/addressOf';
+import { outsideFunctions } from '../../../src/app/calls/outsideFunctions';
 import { nodeBundle } from '../../../src/app/cli/files/nodeBundle';
 import { isCellError, type CellValue } from '../../../src/sheet/cell/cellValue';
-import type { CellAnswer } from '../../../src/sheet/recalc/cellAnswer';
-import { evaluatedBook, type EvaluationTerms } from '../../../src/sheet/recalc/evaluatedBook';
+import type { CellAnswer } from '../../../src/sheet/recalc/cellAnswers';
+import { evaluatedBook } from '../../../src/sheet/recalc/evaluatedBook';
 import type { Book, BookCell, BookSheet, BookTable, DefinedName } from '../../../src/sheet/book/book';
 
 /** What a cell of a test book holds: a value, or a formula with its stored value and the cells that it fills. */
@@ -26,6 +27,8 @@ export interface TestSheet {
 export const error = (basicValue: string): CellValue => ({ type: 'Error', basicValue });
 
 export const bundle = nodeBundle(resolve('dist')).functions;
+
+export const outside = outsideFunctions(bundle);
 
 export function testBook(
   sheets: Readonly<Record<string, TestSheet['cells'] | TestSheet>>,
@@ -73,8 +76,8 @@ function bookCell(cell: TestCell): BookCell {
 }
 
 /** Answers by address, such as `Log!H4`; errors as their code. */
-export async function answersOf(book: Book, terms: Partial<EvaluationTerms> = {}): Promise<Record<string, unknown>> {
-  const answers = await evaluatedBook(book, bundle, { now: 46_100.5, ...terms });
+export async function answersOf(book: Book, terms: Partial<Parameters<typeof evaluatedBook>[2]> = {}): Promise<Record<string, unknown>> {
+  const answers = await evaluatedBook(book, outside, { now: 46_100.5, ...terms });
   return Object.fromEntries(answers.map((answer) => [addressIn(answer), shown(answer.value)]));
 }
 
@@ -86,7 +89,7 @@ export async function formulaGives(
 ): Promise<unknown> {
   const asked: TestCell = { formula, dynamic: true, fills: 'Z1:Z1' };
   const book = testBook({ Log: { ...cells, Z1: asked }, ...more.sheets }, more);
-  const answers = (await evaluatedBook(book, bundle, { now: 46_100.5, all: true })).filter(
+  const answers = (await evaluatedBook(book, outside, { now: 46_100.5, all: true })).filter(
     ({ sheet, row, column }) => sheet === 'Log' && row < 1000 && column >= 25,
   );
   const kept = answers.find(({ isKept }) => isKept === true);

@@ -1,5 +1,4 @@
-import { formulaTokens } from '../../formula/formulaTokens.js';
-import type { Token } from '../../formula/token.js';
+import { formulaTokens, type Token } from '../../formula/formulaTokens.js';
 import { FileProblem } from '../../zip/fileProblem.js';
 
 /** A stored formula as an .ods file holds it: `of:=SUM([.A1:.B2];1)`. Refused where the open format has no word for a part of it. */

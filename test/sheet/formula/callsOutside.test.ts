@@ -1,6 +1,8 @@
-import { callsOurs } from '../../../src/sheet/formula/callsOurs';
+import { callsOutside } from '../../../src/sheet/formula/functionName';
 
-describe('callsOurs', () => {
+const outside = { has: (name: string) => name.startsWith('QT.') };
+
+describe('callsOutside', () => {
   it.each([
     'QT.BAND("amine")',
     'qt.band("amine")',
@@ -10,7 +12,7 @@ describe('callsOurs', () => {
     'IF(A1="","",Qt.MgPerL(A1))',
     '1+QT.RISE(1,2,3)',
   ])('sees the call in %s', (formula) => {
-    expect(callsOurs(formula)).toBe(true);
+    expect(callsOutside(formula, outside)).toBe(true);
   });
 
   it.each([
@@ -23,6 +25,6 @@ describe('callsOurs', () => {
     'Log[QT.BAND(1)]',
     '',
   ])('sees none in %s', (formula) => {
-    expect(callsOurs(formula)).toBe(false);
+    expect(callsOutside(formula, outside)).toBe(false);
   });
 });

@@ -1,8 +1,39 @@
+import { formulaTokens } from './formulaTokens.js';
+import type { OutsideNames } from './outsideFunctions.js';
+
+/** The name of a function as people type it, in capitals: `_xlfn._xlws.FILTER` is FILTER, `_xldudf_NS_NAME` is NS.NAME. */
+export function typedName(written: string): string {
+  const bare = written.replace(/^(?:_xlfn\.|_xlws\.|_xlpm\.)+/i, '').toUpperCase();
+  return bare.replace(/^_XLDUDF_([^_]+)_/, '$1.');
+}
+
+/** The name of a function as files hold it: with the prefix of what came after the file format. */
+export function storedName(written: string, outside: OutsideNames): string {
+  const name = typedName(written);
+  if (outside.has(name)) return `_xldudf_${name.replace('.', '_')}`;
+  if (!newerFunctions.has(name)) return written;
+  return `_xlfn.${name === 'FILTER' || name === 'SORT' ? '_xlws.' : ''}${name}`;
+}
+
+/** The functions that a formula calls, by their names as typed; a text that looks like a call is none. */
+export function calledFunctions(formula: string): string[] {
+  return formulaTokens(formula)
+    .filter(({ kind }) => kind === 'function')
+    .map(({ text }) => typedName(text));
+}
+
+/** Whether a formula, typed or stored, calls a function from outside. */
+export function callsOutside(formula: string, outside: OutsideNames): boolean {
+  // Most formulas of most books: the letters alone rule a call out.
+  if (!/_xldudf_|[\p{L}\p{N}_]\.[\p{L}_]/iu.test(formula)) return false;
+  return calledFunctions(formula).some((name) => outside.has(name));
+}
+
 /**
  * Functions that came after the file format was laid down: a file holds them with a prefix. The list of future functions
  * of the format's published extensions, and the dynamic-array functions of later years.
  */
-export const newerFunctions: ReadonlySet<string> = new Set(
+const newerFunctions: ReadonlySet<string> = new Set(
   `ACOT ACOTH AGGREGATE ARABIC BASE BETA.DIST BETA.INV BINOM.DIST BINOM.DIST.RANGE BINOM.INV BITAND BITLSHIFT BITOR
   BITRSHIFT BITXOR CEILING.MATH CEILING.PRECISE CHISQ.DIST CHISQ.DIST.RT CHISQ.INV CHISQ.INV.RT CHISQ.TEST COMBINA CONCAT
   CONFIDENCE.NORM CONFIDENCE.T COT COTH COVARIANCE.P COVARIANCE.S CSC CSCH DAYS DECIMAL ERF.PRECISE ERFC.PRECISE

@@ -1,20 +1,20 @@
-import { isoFromSerial } from '../../engine/index.js';
-import {
-  addressOf,
-  type Book,
-  type CellAnswer,
-  type CellChange,
-  Dependents,
-  FormulaTexts,
-  type RunFormula,
-  runFormulas,
-  tellsTime,
-} from '../../sheet/index.js';
+import { isoFromSerial } from '../../base/isoFromSerial.js';
+import { addressOf } from '../address/addressOf.js';
+import { oneCell } from '../address/cellRange.js';
+import type { Book } from '../book/book.js';
+import type { OutsideFunctions } from '../formula/outsideFunctions.js';
+import { Dependents } from '../run/dependents.js';
+import { FormulaTexts } from '../run/formulaTexts.js';
+import type { RunFormula } from '../run/runFormula.js';
+import { runFormulas } from '../run/runFormulas.js';
+import type { CellAnswer } from './cellAnswers.js';
+import type { CellChange } from './plannedWrites.js';
 
 const mostNamed = 5;
 
 interface RemarkParts {
   readonly book: Book;
+  readonly outside: OutsideFunctions;
   readonly answers: readonly CellAnswer[];
   readonly changes: readonly CellChange[];
   /** [serial day] */
@@ -22,11 +22,11 @@ interface RemarkParts {
 }
 
 /** What the owner of a file should know about its fresh copy. */
-export function recalcRemarks({ book, answers, changes, now }: RemarkParts): string[] {
+export function recalcRemarks({ book, outside, answers, changes, now }: RemarkParts): string[] {
   if (changes.length === 0) return keptRemarks(answers);
-  const formulas = runFormulas(book);
+  const formulas = runFormulas(book, outside);
   const texts = new FormulaTexts(book);
-  const others = formulas.filter((formula) => !formula.isOurs);
+  const others = formulas.filter((formula) => !formula.callsOutside);
   return [...keptRemarks(answers), ...clockRemarks(formulas, texts, now), ...readerRemarks(others, texts, changes)];
 }
 
@@ -43,29 +43,26 @@ function keptRemarks(answers: readonly CellAnswer[]): string[] {
   return [...named, `${more} for such reasons`];
 }
 
-/** A cell of others that holds the time counted by the moment given, while the file still shows the stored one. */
+/** A cell that asks for the present time counted with the moment given, while the file still shows the stored one. */
 function clockRemarks(formulas: readonly RunFormula[], texts: FormulaTexts, now: number): string[] {
-  const clocks = formulas.filter((formula) => !formula.isOurs && tellsTime(texts.plainText(formula)));
+  const clocks = formulas.filter((formula) => !formula.callsOutside && texts.asksForNow(formula));
   if (clocks.length === 0) return [];
   const read = new Dependents(formulas, (formula) => texts.references(formula));
   const used = clocks.find(({ sheet, area }) =>
-    [...read.of([{ sheet, range: area }])].some((formula) => formula.isOurs),
+    [...read.of([{ sheet, range: area }])].some((formula) => formula.callsOutside),
   );
   if (used === undefined) return [];
   const where = `${used.sheet}!${addressOf(used.row, used.column)}`;
-  return [`${where} tells the time: the answers hold for ${isoFromSerial(now)}, its own stored value stays`];
+  return [`${where} asks for the present time: the answers hold for ${isoFromSerial(now)}, and its own stored value stays`];
 }
 
 function readerRemarks(others: readonly RunFormula[], texts: FormulaTexts, changes: readonly CellChange[]): string[] {
   const readers = new Dependents(others, (formula) => texts.references(formula)).of(
-    changes.map(({ sheet, row, column }) => ({
-      sheet,
-      range: { firstRow: row, firstColumn: column, lastRow: row, lastColumn: column },
-    })),
+    changes.map((change) => ({ sheet: change.sheet, range: oneCell(change) })),
   );
   if (readers.size === 0) return [];
   const [them, they] = readers.size === 1 ? ['formula reads', 'it'] : ['formulas read', 'them'];
   return [
-    `${readers.size} other ${them} cells that changed; a spreadsheet program computes ${they} anew when it recalculates`,
+    `${readers.size} other ${them} cells that changed; a spreadsheet program recalculates ${they}`,
   ];
 }
