@@ -9,10 +9,9 @@ import { FileProblem, readBook } from '../../sheet/index.js';
 import type { AuditedFile, FileRefused } from './auditedFile.js';
 import { auditJson } from './auditJson.js';
 import { auditText } from './auditText.js';
-import { type CsvChoices, csvOptions } from './csvOptions.js';
+import { type CsvChoices, csvOptions } from './options.js';
 import { printable } from './printable.js';
-import type { Progress } from './progress.js';
-import { reportTargets } from './reportTargets.js';
+import { reportTargets } from './targets.js';
 import { exitCode, type ExitCode, type Terminal } from './terminal.js';
 import { wallClock } from './wallClock.js';
 
@@ -26,7 +25,6 @@ export interface AuditTerms extends CsvChoices {
   readonly html?: string;
   readonly all?: boolean;
   readonly replace?: boolean;
-  progress(files: number): Progress;
 }
 
 interface Outcome {
@@ -44,7 +42,7 @@ const plainColumns = 100;
 export async function audit(paths: readonly string[], terms: AuditTerms, terminal: Terminal): Promise<ExitCode> {
   const passedOver: FileRefused[] = [];
   const files = inputFiles(paths, (file, { message }) => passedOver.push({ file, message }));
-  const outcome = auditedFiles(files, terms);
+  const outcome = auditedFiles(files, terms, terminal);
   outcome.refused.unshift(...passedOver);
   const { audits, refused, remarks } = outcome;
   if (terms.json === true) terminal.out(auditJson(audits, refused, remarks));
@@ -58,9 +56,9 @@ export async function audit(paths: readonly string[], terms: AuditTerms, termina
   return audits.some(isDangerous) ? exitCode.danger : exitCode.done;
 }
 
-function auditedFiles(files: readonly string[], terms: AuditTerms): Outcome {
+function auditedFiles(files: readonly string[], terms: AuditTerms, terminal: Terminal): Outcome {
   const outcome: Outcome = { audits: [], refused: [], remarks: [] };
-  const bar = terms.progress(files.length);
+  const bar = terminal.progress(files.length);
   const { sheet, system, card, asOf } = terms;
   const asked = {
     ...(sheet === undefined ? {} : { sheet }),

@@ -2,7 +2,6 @@ import { auditTable, isoFromSerial, type Finding } from '../../engine/index.js';
 import { rangeText } from '../logs/rangeText.js';
 import type { AuditedFile } from './auditedFile.js';
 import { printable } from './printable.js';
-import { wrapped } from './wrapped.js';
 
 interface TextTerms {
   /** Only the verdict and the dangers. */
@@ -50,4 +49,15 @@ function tally(findings: readonly Finding[]): string {
     return many === 0 ? [] : [`${many} ${severity}${many === 1 ? '' : 's'}`];
   });
   return parts.length === 0 ? '' : `  ${' '.repeat(label)}and ${parts.join(', ')}; --all shows them`;
+}
+
+/** A text as lines of at most so many characters, broken between words; a longer word has a line to itself. */
+export function wrapped(text: string, width: number): string[] {
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + 1 + word.length <= width) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  return lines;
 }

@@ -2,10 +2,9 @@ import { answerKind } from '../../engine/index.js';
 import type { Answer } from '../../sheet/index.js';
 import type { BundledFunction } from '../calls/bundledFunction.js';
 import { formulaAnswer } from '../calls/formulaAnswer.js';
-import { cellText } from './cellText.js';
 import { printable } from './printable.js';
 import { exitCode, type ExitCode, type Terminal } from './terminal.js';
-import { textTable } from './textTable.js';
+import { cellText, textTable } from './textTable.js';
 
 interface CalcTerms {
   readonly functions: readonly BundledFunction[];

@@ -6,3 +6,8 @@ const unprintable = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u200e\u200f\u202a-
 export function printable(text: string): string {
   return text.replace(unprintable, '\u{fffd}');
 }
+
+/** The same on one line, such as a formula that somebody broke into several. */
+export function oneLine(text: string): string {
+  return printable(text.replace(/\s*[\r\n]+\s*/g, ' '));
+}

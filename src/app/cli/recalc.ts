@@ -5,27 +5,24 @@ import { readWhole } from './files/readWhole.js';
 import { writeWhole } from './files/writeWhole.js';
 import type { BundledFunction } from '../calls/bundledFunction.js';
 import { outsideFunctions } from '../calls/outsideFunctions.js';
-import { cellText } from './cellText.js';
-import { oneLine } from './oneLine.js';
-import { printable } from './printable.js';
-import type { Progress } from './progress.js';
-import { recalcTargets } from './recalcTargets.js';
+import { oneLine, printable } from './printable.js';
+import { recalcTargets } from './targets.js';
 import { exitCode, type ExitCode, type Terminal } from './terminal.js';
+import { cellText } from './textTable.js';
 
 interface RecalcTerms {
   readonly functions: readonly BundledFunction[];
   readonly out: string;
-  readonly replace: boolean;
+  readonly replace?: boolean;
   /** [serial day] */
   readonly now: number;
-  progress(files: number): Progress;
 }
 
-/** `lazaret recalc FILE… --out OUT`: copies whose cells with our functions hold fresh values, and nothing else differs. */
+/** `lazaret recalc FILE… --out OUT`: copies in which the cells with QT functions are recalculated and nothing else differs. */
 export async function recalc(paths: readonly string[], terms: RecalcTerms, terminal: Terminal): Promise<ExitCode> {
   const files = workbooksAt(paths);
   const targets = recalcTargets(files, { paths, out: terms.out });
-  const bar = terms.progress(files.length);
+  const bar = terminal.progress(files.length);
   const texts: string[] = [];
   const problems: string[] = [];
   for (const [i, file] of files.entries()) {
@@ -44,11 +41,11 @@ export async function recalc(paths: readonly string[], terms: RecalcTerms, termi
 }
 
 async function recalcOne(file: string, target: string, inputs: readonly string[], terms: RecalcTerms): Promise<string> {
-  const { functions, now, replace } = terms;
+  const { functions, now, replace = false } = terms;
   const outside = outsideFunctions(functions);
   const { bytes, changes, formulas, remarks } = await recalculated(readWhole(file), basename(file), outside, { now });
   writeWhole(target, bytes, { inputs, replace });
-  const ours = `${formulas} ${formulas === 1 ? 'formula' : 'formulas'} of ours`;
+  const ours = `${formulas} ${formulas === 1 ? 'QT formula' : 'QT formulas'}`;
   const changed =
     changes.length === 0 ? 'nothing changed' : `${changes.length} ${changes.length === 1 ? 'cell' : 'cells'} changed`;
   const head = `${printable(file)} -> ${printable(target)}: ${ours}, ${changed}`;
@@ -67,9 +64,9 @@ function value(cell: CellChange['is']): string {
   return cell === null ? 'empty' : text;
 }
 
-/** A folder stands for the workbooks in it: a csv file there stores no formulas, and is told so where it is named itself. */
+/** A folder stands for the workbooks in it: a csv file in it stores no formulas. One that is named itself is refused with that reason. */
 function workbooksAt(paths: readonly string[]): string[] {
   const files = inputFiles(paths).filter((file) => paths.includes(file) || !/\.(?:csv|tsv)$/i.test(file));
-  if (files.length === 0) throw new FileProblem(`${paths.join(', ')} holds no .xlsx, .xlsm or .ods file`);
+  if (files.length === 0) throw new FileProblem(`${paths.join(', ')} contains no .xlsx, .xlsm or .ods file`);
   return files;
 }

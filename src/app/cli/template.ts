@@ -8,7 +8,7 @@ import { exitCode, type ExitCode, type Terminal } from './terminal.js';
 interface TemplateTerms {
   readonly functions: readonly BundledFunction[];
   readonly out: string;
-  readonly replace: boolean;
+  readonly replace?: boolean;
   /** [serial day] */
   readonly now: number;
 }
@@ -29,8 +29,8 @@ export async function template(kind: string, terms: TemplateTerms, terminal: Ter
     );
   }
   if (!/\.xlsx$/i.test(terms.out))
-    throw new FileProblem(`a template is an .xlsx workbook; ${terms.out} ends otherwise`);
-  const { functions, out, replace, now } = terms;
+    throw new FileProblem(`a template is an .xlsx workbook, and the name ${terms.out} does not end in .xlsx`);
+  const { functions, out, replace = false, now } = terms;
   writeWhole(out, await templateBytes(known, { bundle: functions, now }), { inputs: [], replace });
   terminal.out(`${printable(out)}: ${sentences[known]}`);
   return exitCode.done;

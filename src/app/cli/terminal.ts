@@ -6,6 +6,13 @@ export interface Terminal {
   err(text: string): void;
   /** Columns of the terminal a person reads; undefined: a file or another program reads. */
   readonly columns: number | undefined;
+  /** A bar while several files are worked on. */
+  progress(files: number): Progress;
+}
+
+export interface Progress {
+  step(name: string): void;
+  end(): void;
 }
 
 /** What a command ends with. */

@@ -1,11 +1,11 @@
-import { answerKind } from '../../engine/index.js';
-import type { CellValue } from '../../sheet/index.js';
-import { cellText } from './cellText.js';
+import { answerKind, isoFromSerial } from '../../engine/index.js';
+import { type CellValue, isCellError } from '../../sheet/index.js';
+import { printable } from './printable.js';
 
 interface TableTerms {
   /** The function that gave the table: it says which columns are times. */
   readonly id: string;
-  /** A person reads: columns stand under each other, and times are dates. Else a tab parts the cells. */
+  /** A person reads: columns stand under each other, and times are dates. Otherwise a tab separates the cells. */
   readonly aligned: boolean;
 }
 
@@ -20,6 +20,15 @@ export function textTable(rows: readonly (readonly CellValue[])[], { id, aligned
     (_, column) => isTime[column] !== true && rows.slice(1).every((row) => isNumberOrNothing(row[column])),
   );
   return texts.map((row) => alignedRow(row, widths, isNumber)).join('\n');
+}
+
+/** One cell as text: a number with all its digits, or as a date and time. */
+export function cellText(value: CellValue, isTime: boolean): string {
+  if (value === null) return '';
+  if (isCellError(value)) return value.basicValue;
+  if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
+  if (typeof value === 'number') return isTime ? isoFromSerial(value) : String(value);
+  return printable(value).replace(/[\t\n]/g, ' ');
 }
 
 function alignedRow(row: readonly string[], widths: readonly number[], toTheRight: readonly boolean[]): string {

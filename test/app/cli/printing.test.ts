@@ -1,11 +1,9 @@
-import { cellText } from '../../../src/app/cli/cellText.js';
-import { momentOption } from '../../../src/app/cli/momentOption.js';
-import { oneLine } from '../../../src/app/cli/oneLine.js';
-import { printable } from '../../../src/app/cli/printable.js';
+import { wrapped } from '../../../src/app/cli/auditText.js';
+import { momentOption } from '../../../src/app/cli/options.js';
+import { oneLine, printable } from '../../../src/app/cli/printable.js';
 import { isoFromSerial } from '../../../src/engine/index.js';
-import { textTable } from '../../../src/app/cli/textTable.js';
+import { cellText, textTable } from '../../../src/app/cli/textTable.js';
 import { wallClock } from '../../../src/app/cli/wallClock.js';
-import { wrapped } from '../../../src/app/cli/wrapped.js';
 
 describe('printable', () => {
   it('lets nothing of a file move the cursor, colour the screen or turn the line round', () => {
@@ -39,7 +37,7 @@ describe('textTable', () => {
     [46_100.5, 3, 'running'],
   ];
 
-  it('parts cells by tabs for another program, times as they stand', () => {
+  it('separates cells by tabs for another program, times as they stand', () => {
     expect(textTable(rows, { id: 'HOLDS', aligned: false })).toBe(
       'From\tDays\tEnough\n46082\t12.25\tno\n46100.5\t3\trunning',
     );

@@ -4,12 +4,12 @@ import { systemReason } from './systemReason.js';
 
 const nothingThere = new Set(['ENOENT', 'ENOTDIR', 'ENAMETOOLONG']);
 
-/** What stands at a path, links followed; undefined where nothing does. */
+/** The file or folder at a path, links followed; undefined if there is none. */
 export function fileAt(path: string): BigIntStats | undefined {
   try {
     return statSync(path, { bigint: true });
   } catch (fault) {
     if (nothingThere.has((fault as NodeJS.ErrnoException).code ?? '')) return undefined;
-    throw new FileProblem(`${path} cannot be looked at: ${systemReason(fault)}`);
+    throw new FileProblem(`${path} cannot be examined: ${systemReason(fault)}`);
   }
 }

@@ -11,7 +11,7 @@ const passedOver = /^(?:\.|~\$)/;
 
 /**
  * Files in the order named; a folder stands for the workbooks in it and below, by name. A file that is named itself is taken
- * whatever its ending. Each once. What is not there or cannot be looked into is refused; with `passOver` it is told, and the
+ * whatever its ending. Each once. What is missing or unreadable is refused; with `passOver` it is reported instead, and the
  * rest is taken.
  */
 export function inputFiles(paths: readonly string[], passOver?: PassOver): string[] {
@@ -21,7 +21,7 @@ export function inputFiles(paths: readonly string[], passOver?: PassOver): strin
   return [...new Set(found)];
 }
 
-/** Is told of a path that is left out, and why. */
+/** Hears of a path that is left out, and why. */
 type PassOver = (path: string, problem: FileProblem) => void;
 
 function orPassedOver(path: string, passOver: PassOver | undefined, files: () => string[]): string[] {
@@ -49,11 +49,12 @@ function workbooksIn(folder: string, passOver: PassOver | undefined): string[] {
       passOver(path, problem);
     });
   const found = filesBelow(folder, told).filter((path) => workbook.test(path));
-  if (found.length === 0 && isWhole) throw new FileProblem(`${folder} holds no .xlsx, .xlsm, .ods, .csv or .tsv file`);
+  if (found.length === 0 && isWhole)
+    throw new FileProblem(`${folder} contains no .xlsx, .xlsm, .ods, .csv or .tsv file`);
   return found;
 }
 
-/** Links to folders are not followed: they may lead round. */
+/** Links to folders are not followed: they may lead in a circle. */
 function filesBelow(folder: string, passOver: PassOver | undefined): string[] {
   return orPassedOver(folder, passOver, () =>
     entriesOf(folder).flatMap((entry) => {

@@ -1,8 +1,7 @@
 import { closeSync, fsyncSync, openSync, renameSync, rmSync, writeSync } from 'node:fs';
-import { basename, dirname, join } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { FileProblem } from '../../../sheet/index.js';
 import { fileAt } from './fileAt.js';
-import { isSameFile } from './isSameFile.js';
 import { systemReason } from './systemReason.js';
 
 interface WriteTerms {
@@ -36,17 +35,24 @@ export function writeWhole(target: string, content: Uint8Array | string, { input
 function refuseTarget(target: string, inputs: readonly string[], replace: boolean): void {
   const input = inputs.find((one) => isSameFile(one, target));
   if (input !== undefined) {
-    throw new FileProblem(`${target} is the file that was read, which is never written to; give another name`);
+    throw new FileProblem(`${target} is an input file, which is never overwritten; give another name`);
   }
   const there = fileAt(target);
   if (there === undefined) return;
   if (there.isDirectory()) throw new FileProblem(`${target} is a folder; give the name of a file`);
-  if (!there.isFile()) throw new FileProblem(`${target} is no ordinary file; give the name of one`);
-  // A file that may only be read was put out of reach on purpose, although its folder would let it go.
-  if ((there.mode & 0o222n) === 0n) throw new FileProblem(`${target} may only be read; give another name`);
+  if (!there.isFile()) throw new FileProblem(`${target} is not an ordinary file; give another name`);
+  // A read-only file was protected on purpose, although its folder would allow the rename.
+  if ((there.mode & 0o222n) === 0n) throw new FileProblem(`${target} is read-only; give another name`);
   if (there.size > 0 && !replace) {
-    throw new FileProblem(`${target} is there already; give another name, or --replace to write over it`);
+    throw new FileProblem(`${target} already exists; give another name, or --replace to overwrite it`);
   }
+}
+
+/** Whether two paths name one file, also by links of either kind or another spelling. */
+function isSameFile(first: string, second: string): boolean {
+  if (resolve(first) === resolve(second)) return true;
+  const [one, other] = [fileAt(first), fileAt(second)];
+  return one !== undefined && other !== undefined && one.ino === other.ino && one.dev === other.dev;
 }
 
 /** Bytes on the disk, not in a cache, before anything takes the name of the target. */

@@ -44,7 +44,7 @@ describe('inputFiles', () => {
     expect(inputFiles([folder])).toHaveLength(5);
   });
 
-  it('tells of what is not there and takes the rest, where somebody listens', () => {
+  it('reports what is missing and takes the rest, if asked to', () => {
     const told: string[] = [];
     const missing = join(folder, 'none.xlsx');
     expect(inputFiles([missing, folder], (path, { message }) => told.push(`${path} | ${message}`))).toHaveLength(5);
@@ -54,7 +54,7 @@ describe('inputFiles', () => {
   it('refuses what is not there and a folder without workbooks', () => {
     expect(() => inputFiles([join(folder, 'none.xlsx')])).toThrow(/none\.xlsx: there is no such file or folder/);
     mkdirSync(join(folder, 'empty'));
-    expect(() => inputFiles([join(folder, 'empty')])).toThrow(/holds no \.xlsx, \.xlsm, \.ods, \.csv or \.tsv file/);
+    expect(() => inputFiles([join(folder, 'empty')])).toThrow(/contains no \.xlsx, \.xlsm, \.ods, \.csv or \.tsv file/);
   });
 });
 
@@ -63,10 +63,10 @@ describe('readWhole', () => {
     expect([...readWhole(join(folder, 'a.csv'))]).toEqual([120]);
   });
 
-  it('refuses what is no ordinary file, without waiting for a pipe', () => {
+  it('refuses what is not an ordinary file, without waiting for a pipe', () => {
     execFileSync('mkfifo', [join(folder, 'pipe.xlsx')]);
-    expect(() => readWhole(join(folder, 'pipe.xlsx'))).toThrow(/is no file/);
-    expect(() => readWhole(folder)).toThrow(/is no file/);
+    expect(() => readWhole(join(folder, 'pipe.xlsx'))).toThrow(/is not a file/);
+    expect(() => readWhole(folder)).toThrow(/is not a file/);
     expect(() => readWhole(join(folder, 'none'))).toThrow(/cannot be read: there is no such file or folder/);
   });
 });

@@ -30,7 +30,7 @@ describe('writeWhole', () => {
     expect(readdirSync(folder).sort()).toEqual(['a.html', 'b.xlsx']);
   });
 
-  it('never writes to a file that was read, by whatever path it is named', () => {
+  it('never overwrites an input file, by whatever path it is named', () => {
     const input = join(folder, 'log.xlsx');
     writeFileSync(input, 'rows');
     symlinkSync(input, join(folder, 'soft.xlsx'));
@@ -38,16 +38,16 @@ describe('writeWhole', () => {
     mkdirSync(join(folder, 'sub'));
     for (const target of ['log.xlsx', 'soft.xlsx', 'hard.xlsx', 'sub/../log.xlsx']) {
       expect(() => writeWhole(`${folder}/${target}`, 'other', terms([input], true))).toThrow(
-        /is the file that was read, which is never written to; give another name/,
+        /is an input file, which is never overwritten; give another name/,
       );
     }
     expect(readFileSync(input, 'utf8')).toBe('rows');
   });
 
-  it('writes over another file only when told so; an empty one holds nothing to lose', () => {
+  it('overwrites another file only when told to; an empty one has nothing to lose', () => {
     const target = join(folder, 'report.html');
     writeFileSync(target, 'old');
-    expect(() => writeWhole(target, 'new', terms())).toThrow(/is there already; give another name, or --replace/);
+    expect(() => writeWhole(target, 'new', terms())).toThrow(/already exists; give another name, or --replace/);
     expect(readFileSync(target, 'utf8')).toBe('old');
     writeWhole(target, 'new', terms([], true));
     expect(readFileSync(target, 'utf8')).toBe('new');
@@ -56,10 +56,10 @@ describe('writeWhole', () => {
     expect(readFileSync(target, 'utf8')).toBe('newer');
   });
 
-  it('leaves a file alone that may only be read, also when told to write over it', () => {
+  it('leaves a read-only file alone, even when told to overwrite it', () => {
     const target = join(folder, 'kept.html');
     writeFileSync(target, 'old', { mode: 0o444 });
-    expect(() => writeWhole(target, 'new', terms([], true))).toThrow(/kept\.html may only be read; give another name/);
+    expect(() => writeWhole(target, 'new', terms([], true))).toThrow(/kept\.html is read-only; give another name/);
     expect(readFileSync(target, 'utf8')).toBe('old');
   });
 
@@ -93,7 +93,7 @@ describe('writeWhole', () => {
   });
 
   it('leaves devices and pipes alone', () => {
-    expect(() => writeWhole('/dev/null', 'x', terms([], true))).toThrow(/is no ordinary file/);
+    expect(() => writeWhole('/dev/null', 'x', terms([], true))).toThrow(/is not an ordinary file/);
   });
 
   it('leaves the old file whole and no part of the new one where the disk gives no more room', () => {

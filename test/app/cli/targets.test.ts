@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, mkdtempSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { recalcTargets } from '../../../src/app/cli/recalcTargets.js';
+import { recalcTargets } from '../../../src/app/cli/targets.js';
 
 let folder: string;
 beforeEach(() => (folder = mkdtempSync(join(tmpdir(), 'lazaret-targets-'))));
@@ -28,10 +28,10 @@ describe('recalcTargets', () => {
   });
 
   it('makes no folder under the name of a file', () => {
-    expect(() => targets(['a.xlsx', 'b.xlsx'], at('fresh.xlsx'))).toThrow(/is a file; for 2 files give a folder$/);
+    expect(() => targets(['a.xlsx', 'b.xlsx'], at('fresh.xlsx'))).toThrow(/is a file; give a folder for 2 files$/);
     expect(existsSync(at('fresh.xlsx'))).toBe(false);
     writeFileSync(at('plain'), 'mine');
-    expect(() => targets(['a.xlsx', 'b.xlsx'], at('plain'))).toThrow(/is a file; for 2 files give a folder$/);
+    expect(() => targets(['a.xlsx', 'b.xlsx'], at('plain'))).toThrow(/is a file; give a folder for 2 files$/);
   });
 
   it('refuses a name of another kind than the original', () => {
@@ -45,16 +45,16 @@ describe('recalcTargets', () => {
 
   it('refuses two files of one name, and names both', () => {
     expect(() => targets(['one/a.xlsx', 'two/A.xlsx'], at('out'))).toThrow(
-      'one/a.xlsx and two/A.xlsx have the same name; run them apart',
+      'one/a.xlsx and two/A.xlsx have the same name; run them separately',
     );
     expect(existsSync(at('out'))).toBe(false);
   });
 
-  it('refuses no name, and a folder that cannot be made', () => {
+  it('refuses no name, and a folder that cannot be created', () => {
     expect(() => targets(['a.xlsx'], ' ')).toThrow('--out is empty; give the name of the copy');
     writeFileSync(at('plain'), 'mine');
     expect(() => targets(['a.xlsx', 'b.xlsx'], at('plain/out'))).toThrow(
-      /cannot be made: a part of the path is a file/,
+      /cannot be created: a part of the path is a file/,
     );
   });
 });
