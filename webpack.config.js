@@ -24,9 +24,11 @@ const wrappers = fs
   .readdirSync(path.resolve(__dirname, 'functions'))
   .map((name) => path.resolve(__dirname, 'functions', name))
   .filter((file) => file.endsWith('.ts') && fs.readFileSync(file, 'utf8').includes('@customfunction'));
+// One entry that imports them all, whichever stand in the folder, so that what they share is one scope.
+const allWrappers = wrappers.map((file) => `import ${JSON.stringify(file)};`).join('');
 const functions = {
   name: 'functions',
-  entry: { functions: './functions/index.ts' },
+  entry: { functions: `data:text/javascript,${encodeURIComponent(allWrappers)}` },
   target: ['web', 'es2020'],
   module: {
     parser: { javascript: { exportsPresence: 'error' } },

@@ -1,15 +1,17 @@
 import type { FormName } from '../dose/forms.js';
 import type { Pace } from '../dose/pacePlan.js';
-import type {
-  Celsius,
-  CopperMgPerLitre,
-  CopperMgPerMl,
-  Days,
-  Fraction,
-  Litres,
-  PracticalSalinity,
-  SerialDay,
+import {
+  type Celsius,
+  type CopperMgPerLitre,
+  type CopperMgPerMl,
+  type Days,
+  type Fraction,
+  type Litres,
+  type PracticalSalinity,
+  type SerialDay,
+  hoursPerDay,
 } from '../units/quantity.js';
+import { limits } from '../limits/limits.js';
 
 /** Limits of a band, and for a form with an allowance the limits without it; Infinity: no top. */
 export interface CardBand {
@@ -46,3 +48,9 @@ export interface Card {
   readonly newcomers: 'count on' | 'restart';
   readonly gallon: 'US' | 'imperial';
 }
+
+/** Unless the keeper says otherwise: longer than a long weekend. [days] */
+export const usualLongestGapDays = limits.longestGap.value / hoursPerDay;
+
+/** Unless the keeper says otherwise; Colorni (1985) gives 28 + 2. [days] */
+export const usualHoldDays = limits.holdDays.value;

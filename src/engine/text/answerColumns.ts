@@ -8,17 +8,14 @@ import { doNowColumns } from './doNowTable.js';
 import { doseSplitColumns, rampColumns, thinColumns } from './doseTables.js';
 import { fishDaysColumns } from './fishDaysTable.js';
 import { headingsColumns } from './headingsTable.js';
-import { holdRowsColumns } from './holdRowsTable.js';
-import { holdsColumns } from './holdsTable.js';
+import { holdRowsColumns, holdsColumns } from './holdTables.js';
 import { levelsColumns } from './levelsTable.js';
 import { meterFitsColumns } from './meterFitsTable.js';
 import { planColumns } from './planTable.js';
 import { readyColumns } from './readyTable.js';
 import { selfCheckColumns } from './selfCheckTable.js';
-import { signsColumns } from './signsTable.js';
+import { signsColumns, toleranceColumns, treatmentColumns } from './fishTables.js';
 import { systemsColumns } from './systemsTable.js';
-import { toleranceColumns } from './toleranceTable.js';
-import { treatmentColumns } from './treatmentTable.js';
 
 /** The columns of a function that gives a table; the kind of one that gives a value, or two side by side. */
 export type AnswerColumns = AnswerKind | readonly TableColumn[];

@@ -6,8 +6,7 @@ import { holdStart as holdStartIn } from '../../../src/engine/hold/holdStart.js'
 import { traceHolds } from '../../../src/engine/hold/holdTracer.js';
 import type { ReadingColumns } from '../../../src/engine/log/readingColumns.js';
 import type { HoldTerms } from '../../../src/engine/hold/holdTerms.js';
-import { holdRowsTable } from '../../../src/engine/text/holdRowsTable.js';
-import { holdsTable } from '../../../src/engine/text/holdsTable.js';
+import { holdRowsTable, holdsTable } from '../../../src/engine/text/holdTables.js';
 import { serialFromDate } from '../../../src/base/serialFromDate.js';
 import { columnsOf, logOf } from './columnsOf.js';
 

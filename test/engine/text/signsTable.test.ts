@@ -1,5 +1,5 @@
 import { signSteps } from '../../../src/engine/rules/signs/signSteps.js';
-import { signsColumns, signsTable } from '../../../src/engine/text/signsTable.js';
+import { signsColumns, signsTable } from '../../../src/engine/text/fishTables.js';
 
 describe('signsTable', () => {
   it('is When, Seen as written, and the step in the bare words', () => {

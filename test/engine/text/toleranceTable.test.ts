@@ -1,6 +1,6 @@
 import { fishNames } from '../../../src/engine/fish/fishNames';
 import { tolerancesOf } from '../../../src/engine/fish/tolerance.js';
-import { toleranceTable } from '../../../src/engine/text/toleranceTable';
+import { toleranceTable } from '../../../src/engine/text/fishTables.js';
 
 const table = (...texts: string[]) => toleranceTable(tolerancesOf(texts.flatMap(fishNames)));
 const row = (text: string) => table(text).rows[0] ?? [];

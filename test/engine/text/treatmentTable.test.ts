@@ -2,7 +2,7 @@ import { conditionIn } from '../../../src/engine/fish/conditionIn';
 import { conditions } from '../../../src/engine/fish/conditions';
 import { treatments } from '../../../src/engine/fish/treatments';
 import { treatmentsFor } from '../../../src/engine/fish/treatmentsFor';
-import { treatmentTable } from '../../../src/engine/text/treatmentTable';
+import { treatmentTable } from '../../../src/engine/text/fishTables.js';
 import { copperWords, remedyWords, timingWords } from '../../../src/engine/text/treatmentWords';
 
 const table = (condition: string) => {

@@ -29,9 +29,8 @@ import {
 import { argumentsIn } from '../../units/readers/argumentsIn.js';
 import { named, unlessBlankOrZero, type Reader } from '../../units/readers/reader.js';
 import { shown } from '../../units/shown.js';
-import type { Card } from '../card.js';
+import { type Card, usualHoldDays, usualLongestGapDays } from '../card.js';
 import { columnNumber } from '../table/columnNumbers.js';
-import { usualHoldDays, usualLongestGapDays } from '../usualTerms.js';
 import { cardBand } from './cardBand.js';
 import type { CardName } from './cardNames.js';
 

@@ -2,6 +2,8 @@ import type { HoldRow, ReadingNote } from '../hold/holdRows.js';
 import { columnsOf, type Table } from '../result/table.js';
 import { secondDays } from '../units/quantity.js';
 import { oneDecimal } from '../units/shown.js';
+import type { HoldSpan } from '../hold/holdSpans.js';
+import type { HoldEnd } from '../hold/holdTrace.js';
 
 export const holdRowsColumns = columnsOf({
   When: 'time',
@@ -44,5 +46,40 @@ function noteText(note: ReadingNote): string {
       return `tested after ${oneDecimal(note.days * 24)} h`;
     case 'hold broken':
       return `hold broken after ${oneDecimal(note.days)} days`;
+  }
+}
+
+export const holdsColumns = columnsOf({
+  From: 'time',
+  To: 'time',
+  Days: 'number',
+  Enough: 'text',
+  'Ended by': 'text',
+  Row: 'number',
+});
+
+/** The holds of a log, as HOLDS spills them. */
+export function holdsTable(spans: readonly HoldSpan[]): Table {
+  return {
+    columns: holdsColumns,
+    rows: spans.map((span) => [
+      span.from,
+      span.to,
+      span.days,
+      span.enough ? 'yes' : span.endedBy.kind === 'running' ? 'running' : 'no',
+      endText(span.endedBy),
+      span.row ?? '',
+    ]),
+  };
+}
+
+function endText(end: HoldEnd): string {
+  switch (end.kind) {
+    case 'below':
+      return 'below';
+    case 'untested':
+      return `untested ${oneDecimal(end.days * 24)} h`;
+    case 'running':
+      return 'still running';
   }
 }

@@ -2,6 +2,9 @@ import type { Tolerance, FishTolerance } from '../fish/tolerance.js';
 import { columnsOf, type Table, type TableCell } from '../result/table.js';
 import { sourceText } from './sourceText.js';
 import { toleranceReasons } from './toleranceReasons.js';
+import type { Treatment } from '../fish/treatment.js';
+import { conditionWords, copperWords, remedyWords, timingWords } from './treatmentWords.js';
+import type { SignRow } from '../rules/signs/signSteps.js';
 
 export const toleranceColumns = columnsOf({ Fish: 'text', Advice: 'text', Why: 'text', Source: 'text' });
 
@@ -53,4 +56,37 @@ function sentence(text: string): string {
 function cut(name: string): string {
   const letters = Array.from(name);
   return letters.length <= longestName ? name : `${letters.slice(0, longestName - 1).join('')}…`;
+}
+
+export const treatmentColumns = columnsOf({
+  Condition: 'text',
+  Copper: 'text',
+  Give: 'text',
+  When: 'text',
+  Source: 'text',
+});
+
+/** What helps with a condition, as TREATMENTFOR spills it. */
+export function treatmentTable(treatments: readonly Treatment[]): Table {
+  return {
+    columns: treatmentColumns,
+    rows: treatments.map((treatment) => [
+      conditionWords[treatment.condition],
+      copperWords[treatment.copper],
+      remedyWords[treatment.give],
+      timingWords[treatment.when],
+      sources(treatment),
+    ]),
+  };
+}
+
+function sources({ sources, derived }: Treatment): string {
+  return `${derived ? 'derived from ' : ''}${sources.map(sourceText).join('; ')}`;
+}
+
+export const signsColumns = columnsOf({ When: 'time', Seen: 'text', Step: 'text' });
+
+/** Texts about the fish with the step each calls for, as SIGNS spills them. */
+export function signsTable(rows: readonly SignRow[]): Table {
+  return { columns: signsColumns, rows: rows.map(({ when, text, step }) => [when, text, step]) };
 }
