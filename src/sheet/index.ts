@@ -15,13 +15,7 @@ export { readCsv } from './csv/readCsv.js';
 export { callsOutside } from './formula/functionName.js';
 export { formulaAsStored } from './formula/formulaAsStored.js';
 export { formulaAsTyped } from './formula/formulaAsTyped.js';
-export {
-  type EnteredFormula,
-  entered,
-  type StoredFormula,
-  type TypedFormula,
-  withoutEquals,
-} from './cell/formulaText.js';
+export { type EnteredFormula, entered, withoutEquals } from './cell/formulaText.js';
 export { type Answer, type OutsideFunctions, type OutsideNames } from './formula/outsideFunctions.js';
 export { plainReferences } from './formula/plainReferences.js';
 export type { CellWrite } from './patch/cellWrite.js';

@@ -16,7 +16,7 @@ export function bundledFunctions(
   return catalogue.functions.flatMap((entry) => {
     const implementation = associated.get(entry.id.toUpperCase());
     if (implementation === undefined) {
-      // A host goes on without it, too: calls of this one give an error, the others work.
+      // Hosts carry on without it too: calls of this function give an error, the others work.
       console.error(`functions.js does not associate ${entry.id}`);
       return [];
     }

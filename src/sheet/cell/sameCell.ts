@@ -1,9 +1,9 @@
 import { isCellError, type CellValue } from './cellValue.js';
 
-/** Programs add the same numbers up in another order: what differs less than this is the same. */
+/** Programs add the same numbers up in different orders: a smaller difference than this is none. */
 const tolerance = 1e-12;
 
-/** Whether two values show the same in a cell. */
+/** Whether two values look the same in a cell. */
 export function sameCell(a: CellValue, b: CellValue): boolean {
   if (typeof a === 'number' && typeof b === 'number') {
     return a === b || Math.abs(a - b) <= tolerance * Math.max(Math.abs(a), Math.abs(b));

@@ -5,7 +5,7 @@ import { Area, isGrid, Lambda, type Form, type Grid, type Scope, type Value } fr
 
 type Given = readonly (FormulaNode | undefined)[];
 
-/** The sums of a sheet that people use most, straight from the cells: the library makes an object of every cell it adds. */
+/** The aggregates that people use most, straight from the cells: the library makes an object for every cell it adds. */
 export const aggregateForms: ReadonlyMap<string, Form> = new Map<string, Form>([
   ['SUM', (given, scope) => ofNumbers(given, scope, (numbers) => numbers.reduce((sum, number) => sum + number, 0))],
   [
@@ -30,7 +30,7 @@ export const aggregateForms: ReadonlyMap<string, Form> = new Map<string, Form>([
   ['COUNTA', (given, scope) => counted(given, scope, (cell, isTyped) => isTyped || cell !== null)],
 ]);
 
-/** Of cells and arrays the numbers alone count; what is typed into the formula must be one. */
+/** In cells and arrays only numbers count; a value typed into the formula must be one. */
 function ofNumbers(given: Given, scope: Scope, result: (numbers: readonly number[]) => number | CellError): Value {
   const numbers: number[] = [];
   for (const node of given) {

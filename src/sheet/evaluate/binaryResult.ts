@@ -7,7 +7,7 @@ type CellOperator = Exclude<BinaryOperator, ':' | ' '>;
 
 const order = new Intl.Collator('en', { sensitivity: 'accent' });
 
-/** One cell out of two by an operator. */
+/** The cell that an operator makes of two. */
 export function binaryResult(operator: CellOperator, left: CellValue, right: CellValue): CellValue {
   if (operator === '&') {
     if (isCellError(left)) return left;
@@ -62,8 +62,8 @@ function holds(operator: '=' | '<>' | '<' | '>' | '<=' | '>=', compared: number)
 }
 
 /**
- * Below 0, 0 or above 0 as a formula compares two cells: numbers before texts before truths, texts in any case alike, a
- * blank like the emptiest value of the other's kind.
+ * Below 0, 0 or above 0 as a formula compares two cells: numbers before texts before TRUE and FALSE, texts regardless of
+ * case, and a blank like the empty value of the other's kind.
  */
 function comparison(left: CellValue, right: CellValue): number | CellError {
   if (isCellError(left)) return left;

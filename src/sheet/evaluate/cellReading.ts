@@ -1,7 +1,7 @@
 import { isCellError, errorCell, type CellError, type CellValue } from '../cell/cellValue.js';
 import { numberInText } from './numberInText.js';
 
-/** A cell as a number to reckon with: a blank is 0, TRUE 1, a text the number or time it spells. */
+/** A cell as a number: a blank is 0, TRUE is 1, a text is the number or time it spells. */
 export function cellNumber(value: CellValue): number | CellError {
   if (typeof value === 'number') return value;
   if (value === null) return 0;
@@ -10,7 +10,7 @@ export function cellNumber(value: CellValue): number | CellError {
   return numberInText(value) ?? errorCell('#VALUE!');
 }
 
-/** A cell as a condition: a number is true but for 0, a text only as TRUE or FALSE. */
+/** A cell as a condition: any number but 0 is true, a text only if it says TRUE or FALSE. */
 export function cellTruth(value: CellValue): boolean | CellError {
   if (typeof value === 'boolean') return value;
   if (value === null) return false;
@@ -20,7 +20,7 @@ export function cellTruth(value: CellValue): boolean | CellError {
   return word === 'TRUE' ? true : word === 'FALSE' ? false : errorCell('#VALUE!');
 }
 
-/** A cell joined to a text: numbers with at most 15 figures, as an unformatted cell holds them. */
+/** A cell joined to a text: a number with at most 15 digits, as an unformatted cell shows it. */
 export function cellAsText(value: Exclude<CellValue, CellError>): string {
   if (value === null) return '';
   if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';

@@ -8,7 +8,7 @@ import { isGrid, type Grid, type Value, type Form, type Scope } from './value.js
 
 type Given = readonly (FormulaNode | undefined)[];
 
-/** Functions that work out only what they need: the side of an IF that is not taken is not called. */
+/** Functions that evaluate only the arguments they need: not the side of an IF that is not taken. */
 export const conditionalForms: ReadonlyMap<string, Form> = new Map<string, Form>([
   [
     'IF',
@@ -52,7 +52,7 @@ function ifs([test, value, ...rest]: Given, scope: Scope): Value {
 
 function switched(of: CellValue | Grid, [match, value, ...rest]: Given, scope: Scope): Value {
   if (match === undefined) return errorCell('#N/A');
-  // What stands alone at the end is the answer for all else.
+  // A single argument left at the end is the default.
   if (value === undefined && rest.length === 0) return worked(match, scope);
   const test = mapped([of, operand(match, scope)], (a = null, b = null) => binaryResult('=', a, b));
   return chosen(test, scope, { yes: () => worked(value, scope), no: () => switched(of, rest, scope) });

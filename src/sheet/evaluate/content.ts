@@ -3,7 +3,7 @@ import type { FormulaNode } from '../formula/formulaNode.js';
 import { intersection } from './intersection.js';
 import { Area, isGrid, Lambda, type Grid, type Value, type Scope } from './value.js';
 
-/** A value read: one cell, or a grid of more than one. */
+/** The content of a value: one cell, or a grid of several. */
 export function content(value: Value, { world }: Pick<Scope, 'world'>): CellValue | Grid {
   if (value instanceof Lambda) return errorCell('#CALC!');
   const read = value instanceof Area ? world.rows(value) : value;
@@ -11,7 +11,7 @@ export function content(value: Value, { world }: Pick<Scope, 'world'>): CellValu
   return read.length === 1 && read[0]?.length === 1 ? (read[0][0] ?? null) : read;
 }
 
-/** An argument read where a formula of old wants one value; one left out is a blank. */
+/** An argument where a formula without dynamic arrays wants one value; one left out is a blank. */
 export function operand(node: FormulaNode | undefined, scope: Scope): CellValue | Grid {
   if (node === undefined) return null;
   const value = scope.evaluate(node, scope);

@@ -12,7 +12,7 @@ import { mapped } from './mapped.js';
 import { referenceForms } from './referenceForms.js';
 import { Area, type Form, type Value, type Scope } from './value.js';
 
-/** Functions that are worked out here, arguments and all; the other usual ones come from a library. */
+/** Functions that evaluate their own arguments; the other usual functions come from a library. */
 export const formulaForms: ReadonlyMap<string, Form> = new Map([
   ...aggregateForms,
   ...conditionalForms,
@@ -20,7 +20,7 @@ export const formulaForms: ReadonlyMap<string, Form> = new Map([
   ...referenceForms,
 ]);
 
-/** What a formula, or a part of one, gives in a place. Throws `UnreadableFormula` where it cannot be worked out here. */
+/** What a formula, or a part of one, gives in a place. Throws `UnreadableFormula` where this program cannot compute it. */
 export function formulaValue(node: FormulaNode, scope: Scope): Value {
   switch (node.kind) {
     case 'value':
@@ -44,11 +44,11 @@ export function formulaValue(node: FormulaNode, scope: Scope): Value {
   }
 }
 
-/** A name that nothing explains is `#NAME?` in a sheet, or one that this reading of the book misses: not to be told apart. */
+/** A name with no meaning may be `#NAME?` in the sheet, or one that this program failed to read: it cannot know which. */
 function namedValue(name: string, { names }: Scope): Value {
   const value = names.get(name);
   if (value === undefined)
-    throw new UnreadableFormula(`uses the name ${name}, which means nothing here; a text stands in quotes`);
+    throw new UnreadableFormula(`uses the name ${name}, which is not known here; put a text in quotes`);
   return value;
 }
 

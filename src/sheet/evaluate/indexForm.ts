@@ -5,7 +5,7 @@ import { content, operand } from './content.js';
 import { mapped } from './mapped.js';
 import { Area, isGrid, type Grid, type Value, type Scope } from './value.js';
 
-/** INDEX: a cell, a row or a column of a table, of a range as a range. A 0 means all. */
+/** INDEX: a cell, a row or a column of a table; of a range, a range. 0 means all. */
 export function indexForm([of, row, column]: readonly (FormulaNode | undefined)[], scope: Scope): Value {
   const source = of === undefined ? null : scope.evaluate(of, scope);
   if (isCellError(source)) return source;

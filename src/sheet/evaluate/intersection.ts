@@ -2,7 +2,7 @@ import type { CellPlace } from '../address/cellRange.js';
 import { errorCell } from '../cell/cellValue.js';
 import { isGrid, Area, type Scope, type Value } from './value.js';
 
-/** The one cell of a range that a formula of old means: in a column the cell of its row, in a row that of its column. */
+/** The one cell of a range that a formula without dynamic arrays means: of a column the cell in its row, of a row the one in its column. */
 export function intersection(area: Area, { row, column }: CellPlace): Value {
   if (area.isOneCell) return area;
   const { firstRow, lastRow, firstColumn, lastColumn } = area.range;
@@ -13,7 +13,7 @@ export function intersection(area: Area, { row, column }: CellPlace): Value {
   return errorCell('#VALUE!');
 }
 
-/** One value: of a range the cell beside the formula, of an array the first. */
+/** One value: of a range the cell beside the formula, of an array the first cell. */
 export function single(of: Value, { place }: Scope): Value {
   if (of instanceof Area) return intersection(of, place);
   return isGrid(of) ? (of[0]?.[0] ?? null) : of;

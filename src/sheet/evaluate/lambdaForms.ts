@@ -56,7 +56,7 @@ function lambdaForm(given: Given, scope: Scope): Value {
   );
 }
 
-/** The arguments read, the last one a function. */
+/** Reads the arguments, of which the last is a function. */
 function withLambda(given: Given, scope: Scope, work: (lambda: Lambda, sources: (CellValue | Grid)[]) => Value): Value {
   const last = given.at(-1);
   const lambda = last === undefined ? null : scope.evaluate(last, scope);
@@ -75,7 +75,7 @@ function cellBy(lambda: Lambda, scope: Scope): (...given: Value[]) => CellValue 
   };
 }
 
-/** All that a REDUCE holds on its way, cell by cell. */
+/** Every value that a REDUCE passes through, cell by cell. */
 function folded(lambda: Lambda, [start = null, source]: (CellValue | Grid)[], scope: Scope): (CellValue | Grid)[] {
   const steps: (CellValue | Grid)[] = [];
   let held: CellValue | Grid = start;

@@ -2,8 +2,8 @@ import { errorCell, type CellValue } from '../cell/cellValue.js';
 import { isGrid, type Grid } from './value.js';
 
 /**
- * Works cells out of cells in the same place: one cell goes with all, a row with all rows, a column with all columns; where
- * two grids do not reach as far, `#N/A`.
+ * Combines cells in the same place: one cell goes with all, a row with all rows, a column with all columns. Where one grid
+ * is shorter than another, the answer is `#N/A`.
  */
 export function mapped(
   sources: readonly (CellValue | Grid)[],

@@ -4,7 +4,7 @@ const clock = /^(\d{1,2}):(\d{2})(?::(\d{2}(?:\.\d+)?))?\s*(am|pm)?$/i;
 const millisecondsADay = 86_400_000;
 const serialOf1970 = 25_569;
 
-/** The number that a text spells in a formula, such as `3`, `1,200`, `25%`, `2026-03-01 08:00`; undefined where it spells none. */
+/** The number that a text spells in a formula, such as `3`, `1,200`, `25%`, `2026-03-01 08:00`; undefined where it spells no number. */
 export function numberInText(text: string): number | undefined {
   const trimmed = text.trim();
   const found = number.exec(trimmed);

@@ -5,7 +5,7 @@ import { cellNumber } from './cellReading.js';
 import { firstCell } from './content.js';
 import { Area, type Value, type Scope } from './value.js';
 
-/** OFFSET: a range moved, and of another size where that is said; a size below 0 reaches up or to the left. */
+/** OFFSET: a range moved, and resized if asked; a negative size reaches up or to the left. */
 export function offsetForm([of, ...rest]: readonly (FormulaNode | undefined)[], scope: Scope): Value {
   const base = of === undefined ? null : scope.evaluate(of, scope);
   if (isCellError(base)) return base;

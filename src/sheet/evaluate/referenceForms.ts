@@ -8,7 +8,7 @@ import { mapped } from './mapped.js';
 import { offsetForm } from './offsetForm.js';
 import { Area, isGrid, type Value, type Form, type Scope } from './value.js';
 
-/** Functions about cells rather than their values, and the clock. */
+/** Functions of cells rather than their values, and of the clock. */
 export const referenceForms: ReadonlyMap<string, Form> = new Map<string, Form>([
   ['INDEX', indexForm],
   ['OFFSET', offsetForm],
@@ -34,7 +34,7 @@ function indirect([text, isA1]: readonly (FormulaNode | undefined)[], scope: Sco
   if (isCellError(written)) return written;
   if (typeof written !== 'string') return errorCell('#REF!');
   if (isA1 !== undefined && firstCell(isA1, scope) === false) {
-    throw new UnreadableFormula('reads an address in row and column numbers, which is not worked out here');
+    throw new UnreadableFormula('reads an address in row and column numbers, which is not supported here');
   }
   try {
     const found = scope.evaluate(scope.world.textAsFormula(written, scope.place), scope);

@@ -42,7 +42,7 @@ export interface World {
   spill(place: CellPlace): CellRange | undefined;
   /** What a text such as `Log!A1:B9` or a name stands for. */
   textAsFormula(text: string, place: CellPlace): FormulaNode;
-  /** Calls a function from outside or a usual one; throws `UnreadableFormula` for one that nobody knows. */
+  /** Calls a function from outside or a usual one; throws `UnreadableFormula` for an unknown one. */
   call(name: string, given: readonly (Value | undefined)[], place: CellPlace): Value;
 }
 
@@ -50,9 +50,9 @@ export interface World {
 export interface Scope {
   readonly world: World;
   readonly place: CellPlace;
-  /** Values of LET and parameters of LAMBDA, in small letters. */
+  /** Values of LET and parameters of LAMBDA, in lower case. */
   readonly names: ReadonlyMap<string, Value>;
-  /** Whether a range where one value is wanted means its cell in the row or column of the formula, as in formulas of old. */
+  /** Whether a range where one value is wanted means its cell in the row or column of the formula, as in formulas without dynamic arrays. */
   readonly intersects: boolean;
   evaluate(node: FormulaNode, scope: Scope): Value;
 }

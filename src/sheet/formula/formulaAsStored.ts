@@ -37,7 +37,7 @@ function storedToken({ kind, text }: Token, outside: OutsideNames): string {
   return reference?.parts.join() === '#This Row' ? structuredText(reference, 'stored') : text;
 }
 
-/** Where the operand that ends before a place begins. */
+/** Where the operand begins that ends just before a place. */
 function operandBefore(tokens: readonly Token[], at: number): number | undefined {
   const last = at - 1;
   if (tokens[last]?.kind !== 'close') return isOperand(tokens[last]) ? last : undefined;
@@ -48,7 +48,7 @@ function operandBefore(tokens: readonly Token[], at: number): number | undefined
   return undefined;
 }
 
-/** Where the operand that begins after a place ends. */
+/** Where the operand ends that begins just after a place. */
 function operandAfter(tokens: readonly Token[], at: number): number | undefined {
   let first = at + 1;
   while (tokens[first]?.kind === 'space') first += 1;

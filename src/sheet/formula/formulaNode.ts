@@ -1,7 +1,7 @@
 import type { CellRange } from '../address/cellRange.js';
 import type { CellValue } from '../cell/cellValue.js';
 
-/** A formula taken apart: what is worked out of what. */
+/** A parsed formula. */
 export type FormulaNode =
   | { readonly kind: 'value'; readonly value: CellValue }
   | { readonly kind: 'array'; readonly rows: readonly (readonly CellValue[])[] }
@@ -11,7 +11,7 @@ export type FormulaNode =
       readonly range: CellRange;
       readonly isWhole: boolean;
     }
-  /** A value of LET, a parameter of LAMBDA, or a name that nothing explains; in small letters. */
+  /** A value of LET, a parameter of LAMBDA, or a name with no meaning; in lower case. */
   | { readonly kind: 'name'; readonly name: string }
   /** A call of a function by its name as typed, in capitals; an argument left out is undefined. */
   | { readonly kind: 'call'; readonly name: string; readonly given: readonly (FormulaNode | undefined)[] }
@@ -27,7 +27,7 @@ export type FormulaNode =
 
 export type BinaryOperator = '+' | '-' | '*' | '/' | '^' | '&' | '=' | '<>' | '<' | '>' | '<=' | '>=' | ':' | ' ';
 
-/** A formula that cannot be worked out here. The message says why, to follow "the formula" in a sentence. */
+/** A formula that this program cannot compute. The message says why, and completes a sentence that begins "the formula". */
 export class UnreadableFormula extends Error {
   override readonly name = 'UnreadableFormula';
 }

@@ -18,7 +18,7 @@ export type TokenKind =
   | 'function'
   /** A cell, a range, whole columns or rows, with their sheet if it is named. */
   | 'reference'
-  /** A defined name, a table alone, or what LET and LAMBDA call a value; with its sheet if it is named. */
+  /** A defined name, a whole table, or a name that LET or LAMBDA gives a value; with its sheet if it is named. */
   | 'name'
   /** Part of a table, such as `Log[Level]`. */
   | 'table'
@@ -26,7 +26,7 @@ export type TokenKind =
   | 'outside'
   | 'unknown';
 
-/** A part of a formula; the texts of all its tokens together are the formula. */
+/** A part of a formula; the texts of its tokens joined together are the formula. */
 export interface Token {
   readonly kind: TokenKind;
   readonly text: string;
@@ -64,7 +64,7 @@ const patterns: readonly (readonly [TokenKind, RegExp])[] = (
   ] as const
 ).map(([kind, source]) => [kind, new RegExp(source, 'iuy')]);
 
-/** A formula, without its `=`, in its parts. Never fails: what is no part of a formula is `unknown`. */
+/** The tokens of a formula without its `=`. Never fails: anything that is not part of a formula is `unknown`. */
 export function formulaTokens(formula: string): Token[] {
   const tokens: Token[] = [];
   for (let at = 0; at < formula.length;) {
@@ -113,7 +113,7 @@ function isWithinSheet(reference: string): boolean {
   );
 }
 
-/** Where the bracket at a place is closed; the number of tokens where it is not. */
+/** The place of the closing bracket for an opening one; the number of tokens where it is missing. */
 export function closingAt(tokens: readonly Token[], open: number): number {
   let depth = 0;
   for (let i = open; i < tokens.length; i += 1) {

@@ -7,7 +7,7 @@ export function typedName(written: string): string {
   return bare.replace(/^_XLDUDF_([^_]+)_/, '$1.');
 }
 
-/** The name of a function as files hold it: with the prefix of what came after the file format. */
+/** The name of a function as files hold it: with a prefix where it is newer than the file format. */
 export function storedName(written: string, outside: OutsideNames): string {
   const name = typedName(written);
   if (outside.has(name)) return `_xldudf_${name.replace('.', '_')}`;
@@ -30,8 +30,8 @@ export function callsOutside(formula: string, outside: OutsideNames): boolean {
 }
 
 /**
- * Functions that came after the file format was laid down: a file holds them with a prefix. The list of future functions
- * of the format's published extensions, and the dynamic-array functions of later years.
+ * Functions newer than the file format: a file holds them with a prefix. These are the future functions listed in the
+ * format's published extensions, and the dynamic-array functions of later years.
  */
 const newerFunctions: ReadonlySet<string> = new Set(
   `ACOT ACOTH AGGREGATE ARABIC BASE BETA.DIST BETA.INV BINOM.DIST BINOM.DIST.RANGE BINOM.INV BITAND BITLSHIFT BITOR

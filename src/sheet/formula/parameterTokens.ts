@@ -3,12 +3,12 @@ import { typedName } from './functionName.js';
 
 interface Frame {
   readonly of: string;
-  /** How many commas of this call went by. */
+  /** How many commas of this call have been passed. */
   place: number;
   readonly names: Set<string>;
 }
 
-/** Which tokens name a value of LET or a parameter of LAMBDA, where it is brought in and wherever it is used. */
+/** Which tokens name a value of LET or a parameter of LAMBDA, where it is introduced and wherever it is used. */
 export function parameterTokens(tokens: readonly Token[]): Set<number> {
   const found = new Set<number>();
   const frames: Frame[] = [];
@@ -21,20 +21,20 @@ export function parameterTokens(tokens: readonly Token[]): Set<number> {
     else if (kind === 'comma' && frame !== undefined) frame.place += 1;
     else if (kind === 'name' || kind === 'function') {
       const name = parameterName(text);
-      if (kind === 'name' && frame !== undefined && bringsIn(frame, tokens, i)) frame.names.add(name);
+      if (kind === 'name' && frame !== undefined && introduces(frame, tokens, i)) frame.names.add(name);
       if (frames.some(({ names }) => names.has(name))) found.add(i);
     }
   });
   return found;
 }
 
-/** The name of a value without the prefix that files put before it; names differ in no letter's case. */
+/** The name of a value without the prefix that files put before it; case does not matter. */
 export function parameterName(text: string): string {
   return text.replace(/^_xlpm\./i, '').toLowerCase();
 }
 
-/** A name alone between its commas: every second argument of LET, every argument of LAMBDA but the last. */
-function bringsIn({ of, place }: Frame, tokens: readonly Token[], at: number): boolean {
+/** A name on its own between commas: every second argument of LET, every argument of LAMBDA except the last. */
+function introduces({ of, place }: Frame, tokens: readonly Token[], at: number): boolean {
   const next = beside(tokens, at, 1);
   const before = beside(tokens, at, -1);
   const isAlone = next === 'comma' && (before === 'open' || before === 'comma');

@@ -13,7 +13,7 @@ const levels: readonly (readonly string[])[] = [
   ['^'],
 ];
 
-/** A formula with plain references, without its `=`, taken apart. Throws `UnreadableFormula`. */
+/** Parses a formula whose names and table parts are already plain references. Throws `UnreadableFormula`. */
 export function parsedFormula(formula: StoredFormula | TypedFormula): FormulaNode {
   const reader = new TokenReader(formulaTokens(formula));
   const node = parsedExpression(reader);
@@ -21,7 +21,7 @@ export function parsedFormula(formula: StoredFormula | TypedFormula): FormulaNod
   return node;
 }
 
-/** An expression up to a comma, a closing bracket or the end. Operators of one level are worked out from the left. */
+/** An expression up to a comma, a closing bracket or the end. Operators of one level group from the left. */
 function parsedExpression(reader: TokenReader, level = 0): FormulaNode {
   const operators = levels[level];
   if (operators === undefined) return signed(reader);
@@ -33,7 +33,7 @@ function parsedExpression(reader: TokenReader, level = 0): FormulaNode {
   return left;
 }
 
-/** A sign binds stronger than a power: in a sheet `-2^2` is 4. */
+/** A sign binds more tightly than a power: in a spreadsheet `-2^2` is 4. */
 function signed(reader: TokenReader): FormulaNode {
   if (reader.isOperator('-', '+', '@')) {
     const operator = reader.take().text as '-' | '+' | '@';
@@ -47,7 +47,7 @@ function signed(reader: TokenReader): FormulaNode {
   return node;
 }
 
-/** Ranges put together out of references: `A1:INDEX(A:A,5)`, and the cells two ranges share, `A1:B9 B2:C3`. */
+/** A range built from two references, `A1:INDEX(A:A,5)`, or the cells that two ranges share, `A1:B9 B2:C3`. */
 function joined(reader: TokenReader): FormulaNode {
   let left = parsedOperand(reader, nested);
   for (;;) {

@@ -40,7 +40,7 @@ function bracketed(reader: TokenReader, expression: Expression): FormulaNode {
   reader.take();
   const inner = expression(reader);
   if (reader.next?.kind === 'comma') {
-    throw new UnreadableFormula('joins ranges with a comma, which is not worked out here');
+    throw new UnreadableFormula('joins ranges with a comma, which is not supported here');
   }
   reader.expect('close', 'a closing bracket');
   return inner;

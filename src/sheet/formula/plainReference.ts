@@ -46,8 +46,8 @@ export function writeReference({ sheet, range, fixed, whole }: PlainReference): 
 }
 
 /**
- * A reference of a defined name, seen from a cell: names count their relative references from A1, past the last row or
- * column they go on at the first.
+ * A reference of a defined name, seen from a cell: the relative references of a name count from A1, and wrap around
+ * past the last row or column.
  */
 export function shiftedReference(
   text: string,
@@ -108,7 +108,7 @@ function end(
   return letters + digits;
 }
 
-/** Quotes where a reader could take the name for something else. */
+/** In quotes where the name could be read as something else. */
 function quotedSheet(sheet: string): string {
   const isPlain = /^[\p{L}_][\p{L}\p{N}_]*$/u.test(sheet) && !/^(?:[A-Z]{1,3}\d+|R\d*C?\d*|C\d*)$/i.test(sheet);
   return isPlain ? sheet : `'${sheet.replaceAll("'", "''")}'`;

@@ -15,8 +15,8 @@ interface FormulaPlace extends CellPlace {
 
 /**
  * A formula with plain references alone: parts of tables and defined names are replaced by the cells or the formula that
- * they stand for, names within names too. A relative reference of a name counts from the cell of the formula. A name that
- * nothing explains stays, one that leads back to itself becomes `#REF!`.
+ * they stand for, also names within names. A relative reference of a name counts from the cell of the formula. A name
+ * with no meaning stays; one that leads back to itself becomes `#REF!`.
  */
 export function plainReferences<Form extends StoredFormula | TypedFormula>(formula: Form, place: FormulaPlace): Form {
   return plain(formula, place, []) as Form;
@@ -70,7 +70,7 @@ function holds({ sheet, range }: BookTable, place: FormulaPlace): boolean {
   return sheet === place.sheet && row >= firstRow && row <= lastRow && column >= firstColumn && column <= lastColumn;
 }
 
-/** The defined name that a word means in a sheet: `Sheet2!band` is that sheet's, else the own sheet's goes before the book's. */
+/** The defined name that a word means in a sheet: `Sheet2!band` is that sheet's; otherwise the formula's own sheet comes before the book. */
 function nameIn(
   text: string,
   { sheet, names }: { readonly sheet: string; readonly names: readonly DefinedName[] },

@@ -14,13 +14,13 @@ interface ReadRange {
 /** What a formula with plain references reads, as far as its text says. */
 export interface FoundReferences {
   readonly ranges: readonly ReadRange[];
-  /** Whether it can read cells that no reference in it shows: by OFFSET, INDIRECT, `G1#`, a name without meaning. */
+  /** Whether it can read cells that no reference in it shows: through OFFSET, INDIRECT, `G1#` or a name with no meaning. */
   readonly more: boolean;
 }
 
 const reachingFarther = new Set(['OFFSET', 'INDIRECT', 'ANCHORARRAY']);
 
-/** The ranges that a formula names, plain references alone: see `plainReferences` for what else stands for cells. */
+/** The ranges that a formula names as plain references: see `plainReferences` for what else stands for cells. */
 export function referencesIn(formula: StoredFormula | TypedFormula): FoundReferences {
   const ranges: ReadRange[] = [];
   let more = false;

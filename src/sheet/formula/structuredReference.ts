@@ -12,7 +12,7 @@ export interface StructuredReference {
 
 const tableParts: readonly TablePart[] = ['#All', '#Data', '#Headers', '#Totals', '#This Row'];
 
-/** The text of a `table` token read; undefined where it is not written as it must be. */
+/** The text of a `table` token read; undefined where it is malformed. */
 export function structuredReference(text: string): StructuredReference | undefined {
   const bracket = text.indexOf('[');
   const [table, inner] = [text.slice(0, bracket), text.slice(bracket + 1, -1).trim()];
@@ -40,7 +40,7 @@ function thisRow(table: string, columns: string): StructuredReference | undefine
   return { table, parts: ['#This Row'], columns: items.map(unescaped) };
 }
 
-/** What stands in the brackets of `[#Headers],[When]:[Level]`; a comma or a colon must be between two of them. */
+/** What stands in the brackets of `[#Headers],[When]:[Level]`; a comma or a colon separates two of them. */
 function itemsIn(text: string): string[] | undefined {
   const item = /\s*\[((?:[^[\]']|'[^])*)\]\s*([,:]|$)/y;
   const items: string[] = [];

@@ -4,7 +4,7 @@ import type { StructuredReference, TablePart } from './structuredReference.js';
 
 /**
  * The cells that a part of a table means to a formula in a row.
- * @returns or the error that a cell shows: `#REF!` for what the table does not have, `#VALUE!` for "this row" outside it
+ * @returns or the error that a cell shows: `#REF!` for a part that the table lacks, `#VALUE!` for "this row" outside it
  */
 export function tableRange(
   table: BookTable,
@@ -38,7 +38,7 @@ function columnsOf({ range, columns }: BookTable, named: readonly string[]): Col
   };
 }
 
-/** A heading may be broken over lines; the name of its column then has a blank or a mark there. */
+/** A heading may run over several lines; the name of its column then has a blank or an escape there. */
 function alike(column: string): string {
   return column
     .replace(/_x000[ad]_/gi, ' ')

@@ -2,10 +2,10 @@ import { UnreadableFormula } from './formulaNode.js';
 import type { Token, TokenKind } from './formulaTokens.js';
 
 const longestShown = 20;
-/** Spreadsheet programs take 64 calls within each other; brackets and signs count here as well. */
+/** Spreadsheet programs allow 64 nested calls; here brackets and signs count as well. */
 const deepest = 300;
 
-/** The tokens of a formula one after the other, spaces left out but known of. */
+/** Reads the tokens of a formula one after another. Spaces are left out, but remembered. */
 export class TokenReader {
   private readonly tokens: Token[] = [];
   private readonly afterSpace = new Set<number>();
@@ -35,7 +35,7 @@ export class TokenReader {
     return token;
   }
 
-  /** Goes past a token of this kind if one is next. */
+  /** Skips the next token if it is of this kind. */
   skip(kind: TokenKind): boolean {
     if (this.next?.kind !== kind) return false;
     this.at += 1;
@@ -48,7 +48,7 @@ export class TokenReader {
 
   /** Reads something within something else. */
   within<T>(read: () => T): T {
-    if (this.depth >= deepest) throw new UnreadableFormula('is nested too deep');
+    if (this.depth >= deepest) throw new UnreadableFormula('is nested too deeply');
     this.depth += 1;
     const found = read();
     this.depth -= 1;

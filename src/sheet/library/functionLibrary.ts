@@ -21,7 +21,7 @@ export interface FunctionLibrary {
   call(name: string, given: readonly (Value | undefined)[], at: { place: CellPlace; world: World }): Value;
 }
 
-/** They would ask the library's own sheet about hidden rows or formulas, of which it has none; or are no functions of a sheet. */
+/** These would ask the library's own sheet about hidden rows or formulas, and it has none; or they are not spreadsheet functions. */
 const leftOut = new Set(
   `SUBTOTAL AGGREGATE CELL ISFORMULA FORMULATEXT SHEET SHEETS INDIRECT OFFSET IMAGE COMPARE DIVIDED MINUS MULTIPLY PLUS
   CUBE`.split(/\s+/),
@@ -29,7 +29,7 @@ const leftOut = new Set(
 
 let functions: ReadonlyMap<string, BaseFunction> | undefined;
 
-/** Loads nothing by itself, but its file brings the library along: import it when a formula needs it. */
+/** Importing this file loads the library: import it only when a formula needs it. */
 export function functionLibrary(): FunctionLibrary {
   const known = (functions ??= made());
   return {
@@ -49,14 +49,14 @@ export function functionLibrary(): FunctionLibrary {
 
 function answerOf(executor: BaseFunction, objects: readonly FunctionVariantType[]): Value {
   try {
-    // A reference is taken where its function says so, whatever the type of the parameter says.
+    // A function that says so takes a reference, whatever the type of the parameter says.
     const answer = executor.calculate(...(objects as BaseValueObject[]));
     return valueOf(answer as FunctionVariantType);
   } catch (fault) {
     const isKnown =
       fault instanceof CircularReference || fault instanceof UnreadableFormula || fault instanceof RangeError;
     if (isKnown || !(fault instanceof Error)) throw fault;
-    // The library breaks down over some odd arguments instead of refusing them.
+    // The library throws over some odd arguments instead of refusing them.
     throw new UnreadableFormula(`calls ${executor.name}, which failed here`, { cause: fault });
   } finally {
     CELL_INVERTED_INDEX_CACHE.clear();

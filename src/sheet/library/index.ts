@@ -1,2 +1,2 @@
-// A second door, for who has the formula library loaded anyway: the first one loads it only when it is needed.
+// A second door, for code that has loaded the formula library anyway: the first one loads it only when it is needed.
 export { arrayObject, cellOf, gridOf, valueObject } from './valueObject.js';

@@ -10,7 +10,7 @@ import type { RunFormula } from '../run/runFormula.js';
 export interface CellAnswer extends CellPlace {
   /** '' for a cell filled, or filled no longer, by the array formula of another. */
   readonly formula: TypedFormula;
-  /** null: nothing any more. Days count from 1900. */
+  /** null: the cell is now empty. Days count from 1900. */
   readonly value: CellValue;
   /** Why it is an error, or why the stored value stays. */
   readonly reason?: string;
@@ -24,7 +24,7 @@ export interface CellAnswer extends CellPlace {
   readonly fills?: CellRange;
 }
 
-/** The answers of formulas, cell by cell: their own, those they fill, and those they filled before and nobody fills now. */
+/** The answers of formulas, cell by cell: their own, those they fill, and those they filled before and no formula fills now. */
 export function cellAnswers(formulas: readonly RunFormula[], outside: OutsideFunctions): CellAnswer[] {
   const answers = formulas.flatMap((formula) => filledCells(formula, outside));
   const covered = new Set(answers.map(placeKey));

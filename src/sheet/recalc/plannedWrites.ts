@@ -28,7 +28,7 @@ interface PlannedWrites {
   readonly changes: readonly CellChange[];
 }
 
-/** What is to be written into a file so that its cells hold fresh answers: those that differ from the stored ones alone. */
+/** What to write into a file so that its cells hold fresh answers: only those that differ from the stored ones. */
 export function plannedWrites(book: Book, answers: readonly CellAnswer[]): PlannedWrites {
   const rows = new Map(book.sheets.map((sheet) => [sheet.name, sheet.rows]));
   const writes: CellWrite[] = [];
@@ -44,7 +44,7 @@ export function plannedWrites(book: Book, answers: readonly CellAnswer[]): Plann
   return { writes, changes };
 }
 
-/** A moment in a cell without a date format counts as the file counts; with one, reading and writing see to it. */
+/** A moment in a cell without a date format is counted as the file counts; with one, reading and writing take care of it. */
 function countedAsStored({ value, isTime }: CellAnswer, cell: BookCell | undefined, date1904: boolean): CellValue {
   const isBare = cell !== undefined && !isDateFormat(cell.format);
   return date1904 && isTime === true && isBare && typeof value === 'number' ? dayIn1904(value) : value;
@@ -54,7 +54,7 @@ function isStoredAs(cell: BookCell | undefined, value: CellValue, { anchor }: Ce
   const stored = cell?.value ?? null;
   const fresh = storableValue(value);
   if (sameCell(stored, fresh)) return true;
-  // An empty text and nothing look the same, but a cell that was not there has to be made.
+  // An empty text and a blank look the same, but a cell that did not exist has to be made.
   const isThere = cell !== undefined || anchor === undefined;
   return isThere && (stored ?? '') === '' && (fresh ?? '') === '';
 }
@@ -74,7 +74,7 @@ function cellWrite(answer: CellAnswer, cell: BookCell | undefined, value: CellVa
     value,
     ...(fills !== undefined && { fills }),
     ...(fills !== undefined && cell?.dynamic === true && { dynamic: true }),
-    // Of a new cell nobody knows here whether its place has a date format, and only that tells from when it counts.
+    // Whether the place of a new cell has a date format is not known here, and that decides from when it counts.
     ...(date1904 && isTime === true && cell === undefined && { isDate: true }),
   };
 }

@@ -31,7 +31,7 @@ export class BookCells {
     if (!area.isWhole && !isHuge) return area;
     const read = new Area(area.sheet, this.sheet(area.sheet).inUse(area.range));
     if (read.rowCount * read.columnCount <= mostCells) return read;
-    throw new UnreadableFormula('reads millions of cells at once, which is not worked out here');
+    throw new UnreadableFormula('reads millions of cells at once, which is not supported here');
   }
 
   grid(area: Area): Grid {

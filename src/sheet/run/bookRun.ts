@@ -91,7 +91,7 @@ export class BookRun {
     return [...stale, ...this.dependents(changes.map(({ by }) => by))];
   }
 
-  /** Formulas not chosen so far that read the cells of some, and those about which nobody can tell. */
+  /** Formulas not yet chosen that read the cells of these, and those whose references cannot be known. */
   private dependents(of: readonly RunFormula[]): RunFormula[] {
     if (this.chosen.size === this.terms.formulas.length) return [];
     const { texts, formulas } = this.terms;

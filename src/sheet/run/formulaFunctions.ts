@@ -27,7 +27,7 @@ export class FormulaFunctions {
 
   call(name: string, given: readonly (Value | undefined)[], at: CallPlace): Value {
     if (this.outside.has(name)) return valueOf(outsideAnswer(name, given, { ...at, outside: this.outside }), at);
-    if (this.library?.has(name) !== true) throw new UnreadableFormula(`calls ${name}, which is not worked out here`);
+    if (this.library?.has(name) !== true) throw new UnreadableFormula(`calls ${name}, which is not supported here`);
     return this.library.call(name, given, at);
   }
 }

@@ -11,19 +11,19 @@ const mostLookedAt = 100_000;
 /** What becomes of a formula that could not be worked out. A fault of our own is thrown on. */
 export function failedOutcome(formula: RunFormula, fault: unknown, cells: BookCells): Outcome {
   if (fault instanceof CircularReference) {
-    const reason = 'the formula reads its own cell, or cells that read it; break the circle';
+    const reason = 'the formula reads its own cell, or cells that depend on it; break the loop';
     return { grid: shapedAnswer(errorCell('#REF!'), formula), reason };
   }
   const grid = cells.sheet(formula.sheet).grid(formula.filled);
   if (fault instanceof UnreadableFormula) return { grid, isKept: true, reason: `the formula ${fault.message}` };
   if (fault instanceof RangeError) {
-    return { grid, isKept: true, reason: 'the formula stands at the end of a chain too long to be followed' };
+    return { grid, isKept: true, reason: 'the formula depends on a chain of formulas that is too long to follow' };
   }
   throw fault;
 }
 
 /**
- * An answer in the shape of the formula's cells: one cell takes the first; an array formula of old repeats one cell, row or
+ * An answer in the shape of the formula's cells: one cell takes the first; a fixed array formula repeats one cell, row or
  * column over its cells, leaves out what does not fit and shows `#N/A` where there is nothing. A blank shows as 0.
  */
 export function shapedAnswer(answer: CellValue | Grid, { kind, filled }: RunFormula): CellValue[][] {

@@ -12,7 +12,7 @@ interface MomentTerms {
   readonly headings: ReadonlyMap<string, readonly CellValue[]>;
   /** Whether cells of a range show days, by column. */
   showsDays(sheet: string | undefined, range: CellRange): MomentColumns;
-  /** Values of LET, in small letters. */
+  /** Values of LET, in lower case. */
   readonly names?: ReadonlyMap<string, MomentColumns>;
 }
 
@@ -40,7 +40,7 @@ const never: MomentColumns = () => false;
 const always: MomentColumns = () => true;
 
 /**
- * Whether the answer of a formula is a moment, as far as its text tells: in a file that counts its days from 1904, moments
+ * Whether the answer of a formula is a moment, as far as its text shows: in a file that counts its days from 1904, moments
  * are stored in another way than numbers.
  */
 export function momentColumns(node: FormulaNode, terms: MomentTerms): MomentColumns {

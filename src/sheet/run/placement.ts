@@ -10,7 +10,7 @@ import type { SpillGround } from './spillGround.js';
 interface PlacementParts {
   readonly cells: BookCells;
   readonly ground: SpillGround;
-  /** Whether a formula is worked out only because nobody can tell what it reads. */
+  /** Whether a formula is only worked out because what it reads cannot be known. */
   isDoubtful(formula: RunFormula): boolean;
   /** Works a formula out if it is not yet. */
   ready(formula: RunFormula): void;
@@ -55,7 +55,7 @@ export class Placement {
     }
   }
 
-  /** A formula that nobody can follow ends in an error here and did not where it was stored. */
+  /** A formula whose references cannot be known ends in an error here, and did not when it was stored. */
   private isWorse(formula: RunFormula, { grid }: Outcome): boolean {
     if (!isCellError(grid[0]?.[0]) || !this.parts.isDoubtful(formula)) return false;
     return !isCellError(this.parts.cells.sheet(formula.sheet).value(formula.row, formula.column));

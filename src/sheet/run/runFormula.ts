@@ -23,10 +23,10 @@ export interface Outcome {
   readonly moments?: MomentColumns;
 }
 
-/** A formula of a book on its way to fresh values. */
+/** A formula of a book and how far its calculation has come. */
 export interface RunFormula extends CellPlace {
   readonly stored: StoredFormula;
-  /** One cell; an array formula of the older kind, whose cells are fixed; one that grows and shrinks. */
+  /** One cell; an array formula that fills fixed cells; one that grows and shrinks. */
   readonly kind: 'cell' | 'array' | 'dynamic';
   /** Whether it calls a function from outside, itself or through a name. */
   readonly callsOutside: boolean;
@@ -34,7 +34,7 @@ export interface RunFormula extends CellPlace {
   readonly filled: CellRange;
   /** The cells it fills now. */
   area: CellRange;
-  /** Readers of these cells have it worked out before. */
+  /** Formulas that read these cells are worked out after this one. */
   claimed: CellRange | undefined;
   state: 'waiting' | 'planned' | 'running' | 'done';
   /** On the run's own clock. */

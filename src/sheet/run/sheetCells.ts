@@ -5,7 +5,7 @@ import { isDateFormat } from '../book/isDateFormat.js';
 import type { CellValue } from '../cell/cellValue.js';
 import type { Grid } from '../evaluate/value.js';
 
-/** Grids smaller than this are read anew each time. */
+/** Grids smaller than this are read again each time. */
 const smallestKept = 64;
 const mostKept = 200;
 

@@ -9,7 +9,7 @@ import type { RunFormula } from './runFormula.js';
 export class SpillGround {
   private readonly sheets: ReadonlyMap<string, BookSheet>;
   private readonly tables: readonly BookTable[];
-  /** Cells that array formulas filled as stored: their values are no content. */
+  /** Cells that array formulas filled as stored: their values do not count as content. */
   private readonly filledBefore = new Map<string, Set<number>>();
   private readonly owners = new Map<string, Map<number, RunFormula>>();
 

@@ -21,7 +21,7 @@ export class WaitingFormulas {
     }
   }
 
-  /** To be called before its cells change. */
+  /** Call this before the cells of the formula change. */
   remove(formula: RunFormula): void {
     const sheet = this.sheets.get(formula.sheet);
     sheet?.waiting.delete(formula);

@@ -21,6 +21,10 @@ describe('formulaAnswer', () => {
     ['=TEXT(NOW(),"yyyy-mm-dd")', '2026-03-19'],
     ['=QT.HOLDDAYS({46082;46083},{2.1;2.2},"chelated",NOW())', 2.5],
     ['=_xldudf_QT_BAND("amine")', [[0.45, 0.55]]],
+    ['=QT.BAND ( "amine" )', [[0.45, 0.55]]],
+    ['=QT.CHANGESTOCLEAR(2, 0.01, 25%)', 19],
+    ['=QT.CHANGESTOCLEAR({2}, 0.01, {25%})', 19],
+    ['=QT.DOSE(+200,0,2.25,1e1)', 45],
   ])('works out %s', async (formula, expected) => {
     expect(await gives(formula)).toEqual(expected);
   });
@@ -41,12 +45,12 @@ describe('formulaAnswer', () => {
     [
       '=QT.BAND(chelated)',
       '#NAME?',
-      'the formula uses the name chelated, which means nothing here; a text stands in quotes',
+      'the formula uses the name chelated, which is not known here; put a text in quotes',
     ],
     ['=QT.BAND("amine"', '#NAME?', 'the formula lacks a comma or a closing bracket at its end'],
     ['=QT.BAND("amine") 2', '#NAME?', 'the formula should end before 2'],
     ['=ROUND(QT.NOPE(1),2)', '#NAME?', 'there is no function QT.NOPE'],
-    ['=FOO(1)+1', '#NAME?', 'the formula calls FOO, which is not worked out here'],
+    ['=FOO(1)+1', '#NAME?', 'the formula calls FOO, which is not supported here'],
     ['=INDEX(QT.BAND("amine"),1', '#NAME?', 'the formula lacks a comma or a closing bracket at its end'],
     ['', '#NAME?', 'write a formula, such as =QT.BAND("chelated")'],
   ])('refuses %s', async (formula, code, message) => {

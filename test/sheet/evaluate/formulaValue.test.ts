@@ -292,14 +292,14 @@ describe('formulaValue', () => {
   });
 
   it.each([
-    ['FOO(1)', 'calls FOO, which is not worked out here'],
-    ['SUBTOTAL(9,A1:A2)', 'calls SUBTOTAL, which is not worked out here'],
-    ['CELL("row",A1)', 'calls CELL, which is not worked out here'],
+    ['FOO(1)', 'calls FOO, which is not supported here'],
+    ['SUBTOTAL(9,A1:A2)', 'calls SUBTOTAL, which is not supported here'],
+    ['CELL("row",A1)', 'calls CELL, which is not supported here'],
     ['QT.NOPE(1)', 'calls QT.NOPE, and no function has this name'],
-    ['chelated', 'uses the name chelated, which means nothing here; a text stands in quotes'],
+    ['chelated', 'uses the name chelated, which is not known here; put a text in quotes'],
     ['[1]Log!A1', 'reads [1]Log!A1, in another file or in several sheets at once'],
     ['SUM(Log:Card!A1)', 'reads Log:Card!A1, in another file or in several sheets at once'],
-    ['SUM((A1,A2))', 'joins ranges with a comma, which is not worked out here'],
+    ['SUM((A1,A2))', 'joins ranges with a comma, which is not supported here'],
     ['1+', 'lacks a value at its end'],
   ])('says that it cannot work out %s', async (formula, reason) => {
     expect(await formulaGives(formula, cells)).toBe(`kept: the formula ${reason}`);

@@ -1,3 +1,4 @@
+import { entered, withoutEquals } from '../../../src/sheet/cell/formulaText';
 import { formulaAsStored } from '../../../src/sheet/formula/formulaAsStored';
 import { formulaAsTyped } from '../../../src/sheet/formula/formulaAsTyped';
 
@@ -43,6 +44,18 @@ describe('formulaAsTyped', () => {
   it('reads what nobody can read as it stands', () => {
     expect(formulaAsTyped('_xlfn.ANCHORARRAY(G1', outside)).toBe('G1#');
     expect(formulaAsTyped('SUM("open', outside)).toBe('SUM("open');
+  });
+});
+
+describe('the forms of a formula', () => {
+  it('do not pass for each other', () => {
+    const stored = formulaAsStored('QT.BAND(1)', outside);
+    const typed = formulaAsTyped(stored, outside);
+    // @ts-expect-error: a stored formula is not typed
+    const asTyped: typeof typed = stored;
+    // @ts-expect-error: one with its = is not one without
+    const withoutIt: typeof typed = entered(typed);
+    expect([asTyped, withoutIt, withoutEquals(entered(typed))]).toEqual([stored, `=${typed}`, typed]);
   });
 });
 

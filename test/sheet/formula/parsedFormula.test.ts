@@ -73,11 +73,11 @@ describe('parsedFormula', () => {
     ['SUM(A1,)+)', 'lacks a value before )'],
     ['{1;2,3}', 'has an array with uneven rows'],
     ['"open', 'lacks a value before "open'],
-    ['SUM((A1,B1))', 'joins ranges with a comma, which is not worked out here'],
+    ['SUM((A1,B1))', 'joins ranges with a comma, which is not supported here'],
     ['[1]Log!A1+1', 'reads [1]Log!A1, in another file or in several sheets at once'],
-    ['('.repeat(9000), 'is nested too deep'],
-    ['-'.repeat(9000), 'is nested too deep'],
-    ['IF(1,'.repeat(2000), 'is nested too deep'],
+    ['('.repeat(9000), 'is nested too deeply'],
+    ['-'.repeat(9000), 'is nested too deeply'],
+    ['IF(1,'.repeat(2000), 'is nested too deeply'],
   ])('refuses %s', (formula, message) => {
     expect(() => parsedFormula(formula)).toThrow(message);
   });

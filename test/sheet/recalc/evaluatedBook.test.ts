@@ -379,7 +379,7 @@ describe('evaluatedBook', () => {
       });
       const answers = await evaluatedBook(book, outside, { now: 46_100 });
       expect(answers.map(({ value }) => shown(value))).toEqual(['#REF!', '#REF!', '#REF!', 0]);
-      expect(answers[0]?.reason).toBe('the formula reads its own cell, or cells that read it; break the circle');
+      expect(answers[0]?.reason).toBe('the formula reads its own cell, or cells that depend on it; break the loop');
     });
 
     it('end where a table chases its own end', async () => {
@@ -413,7 +413,7 @@ describe('evaluatedBook', () => {
     });
     const answers = await evaluatedBook(book, outside, { now: 46_100 });
     expect(answers.map(({ value, isKept, reason }) => [value, isKept, reason])).toEqual([
-      [5, true, 'the formula calls FOO, which is not worked out here'],
+      [5, true, 'the formula calls FOO, which is not supported here'],
       [5, undefined, undefined],
       [null, true, 'the formula lacks a value at its end'],
     ]);

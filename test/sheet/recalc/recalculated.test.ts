@@ -169,7 +169,7 @@ describe('recalculated', () => {
     const bytes = withRows('<c r="D1"><f>FOO(_xldudf_QT_MGPERL(B2))</f><v>7</v></c>');
     const { bytes: same, remarks } = await recalculated(bytes, 'log.xlsx', outside, { now });
     expect(same).toBe(bytes);
-    expect(remarks).toEqual(['Log!D1 keeps its stored value: the formula calls FOO, which is not worked out here']);
+    expect(remarks).toEqual(['Log!D1 keeps its stored value: the formula calls FOO, which is not supported here']);
   });
 
   it('takes the present moment for a cell that tells the time, leaves that cell and says so', async () => {
