@@ -3,12 +3,8 @@ import { errorCode } from './errorCode.js';
 
 const storable: ReadonlySet<string> = new Set([...Object.values(errorCode), '#GETTING_DATA']);
 
-/** A value as a file can hold it. */
+/** A value as a file can hold it: a later error, such as `#SPILL!`, a program shows by what it knows besides. */
 export function storableValue(value: CellValue): CellValue {
-  return isCellError(value) ? { ...value, basicValue: storedError(value.basicValue) } : value;
-}
-
-/** An error as a file can hold it: a later one, such as `#SPILL!`, a program shows by what it knows besides. */
-export function storedError(code: string): string {
-  return storable.has(code) ? code : errorCode.invalidValue;
+  if (!isCellError(value) || storable.has(value.basicValue)) return value;
+  return { ...value, basicValue: errorCode.invalidValue };
 }

@@ -1,4 +1,4 @@
-import type { XmlAttributes } from '../xml/readXml.js';
+import type { XmlAttributes } from '../xml/walkXml.js';
 
 /** The longest text a cell can hold. */
 const longest = 32_767;

@@ -1,6 +1,6 @@
 import type { BookSheet } from '../book/book.js';
 import type { CellCount } from '../book/sheetGrid.js';
-import type { XmlAttributes } from '../xml/readXml.js';
+import type { XmlAttributes } from '../xml/walkXml.js';
 import { CellText } from './cellText.js';
 import { OdsNames } from './odsNames.js';
 import { odsPrefixes } from './odsPrefixes.js';

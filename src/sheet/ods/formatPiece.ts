@@ -1,4 +1,4 @@
-import type { XmlAttributes } from '../xml/readXml.js';
+import type { XmlAttributes } from '../xml/walkXml.js';
 
 /** One step of a number format as an .ods file writes it, in the letters of a format code; undefined for what has none. */
 export function formatPiece(element: string, attributes: XmlAttributes): string | undefined {

@@ -1,5 +1,5 @@
 import type { BorderLine, BorderSide, CellLook, LineKind } from '../book/cellLook.js';
-import type { XmlAttributes } from '../xml/readXml.js';
+import type { XmlAttributes } from '../xml/walkXml.js';
 import { pixels } from './pixels.js';
 
 type Across = NonNullable<CellLook['across']>;

@@ -2,10 +2,10 @@ import type { CellRange } from '../address/cellRange.js';
 import type { BookCell } from '../book/book.js';
 import type { CellLook } from '../book/cellLook.js';
 import { from1900 } from '../book/from1900.js';
-import type { XmlAttributes } from '../xml/readXml.js';
+import type { XmlAttributes } from '../xml/walkXml.js';
 import { formulaOfOds } from './formulaOfOds.js';
 import { type Look, odsValue } from './odsValue.js';
-import { spanAt } from './spanAt.js';
+import { spanAt } from './odsSpans.js';
 
 /** What surrounds a cell. */
 interface Around extends Look {

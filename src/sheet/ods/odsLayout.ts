@@ -1,6 +1,6 @@
 import { bookLimits } from '../book/bookLimits.js';
 import type { LineStyle, SheetLayout } from '../book/sheetLayout.js';
-import type { XmlAttributes } from '../xml/readXml.js';
+import type { XmlAttributes } from '../xml/walkXml.js';
 import type { OdsStyles } from './odsStyles.js';
 
 /** Rows repeated further are the rest of the sheet. */

@@ -1,6 +1,6 @@
 import { bookLimits } from '../book/bookLimits.js';
 import type { CellLook } from '../book/cellLook.js';
-import type { XmlAttributes } from '../xml/readXml.js';
+import type { XmlAttributes } from '../xml/walkXml.js';
 import { lookOfOds } from './lookOfOds.js';
 
 interface Named {

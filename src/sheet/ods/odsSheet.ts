@@ -2,11 +2,11 @@ import type { CellRange } from '../address/cellRange.js';
 import { type BookCell, type BookSheet } from '../book/book.js';
 import { bookLimits } from '../book/bookLimits.js';
 import { type CellCount, SheetGrid } from '../book/sheetGrid.js';
-import type { XmlAttributes } from '../xml/readXml.js';
+import type { XmlAttributes } from '../xml/walkXml.js';
 import { odsCell } from './odsCell.js';
 import { OdsLayout } from './odsLayout.js';
 import type { OdsStyles } from './odsStyles.js';
-import { spanAt } from './spanAt.js';
+import { spanAt, timesRepeated } from './odsSpans.js';
 
 /** Blank cells repeated further than this are the rest of the sheet and not places to fill in. */
 const farthestBlank = 1000;
@@ -46,7 +46,7 @@ export class OdsSheet {
   putColumns(attributes: XmlAttributes): void {
     const width = this.book.styles.width(attributes['table:style-name']);
     const style = attributes['table:default-cell-style-name'];
-    const last = Math.min(this.#widths.length + repeats(attributes, 'columns'), bookLimits.columns);
+    const last = Math.min(this.#widths.length + timesRepeated(attributes, 'columns'), bookLimits.columns);
     this.#layout?.columns(this.#widths.length, last, attributes);
     for (let column = this.#widths.length; column < last; column++) {
       this.#widths.push(width);
@@ -56,7 +56,7 @@ export class OdsSheet {
 
   beginRow(attributes: XmlAttributes): void {
     this.#rowStyle = attributes['table:default-cell-style-name'];
-    this.#repeated = repeats(attributes, 'rows');
+    this.#repeated = timesRepeated(attributes, 'rows');
     this.#layout?.rows(this.#row, this.#repeated, attributes);
     this.#column = 0;
     this.#cells = [];
@@ -74,7 +74,7 @@ export class OdsSheet {
   }
 
   putCell(attributes: XmlAttributes, shown: string | undefined): void {
-    const repeated = repeats(attributes, 'columns');
+    const repeated = timesRepeated(attributes, 'columns');
     const style = attributes['table:style-name'] ?? this.#rowStyle ?? this.#columnStyles[this.#column];
     const place = { row: this.#row, column: this.#column };
     const { styles, date1904 } = this.book;
@@ -100,9 +100,4 @@ export class OdsSheet {
 
 function isBlank(cell: BookCell): boolean {
   return cell.value === null && cell.formula === undefined;
-}
-
-function repeats(attributes: XmlAttributes, what: 'rows' | 'columns'): number {
-  const stated = Number(attributes[`table:number-${what}-repeated`] ?? 1);
-  return stated >= 1 ? Math.min(Math.trunc(stated), 2 * bookLimits.rows) : 1;
 }

@@ -1,5 +1,5 @@
 import { bookLimits } from '../book/bookLimits.js';
-import type { XmlAttributes } from '../xml/readXml.js';
+import type { XmlAttributes } from '../xml/walkXml.js';
 import { formatPiece } from './formatPiece.js';
 import { OdsLooks } from './odsLooks.js';
 import { pixels } from './pixels.js';

@@ -1,6 +1,6 @@
 import type { CellValue } from '../cell/cellValue.js';
 import { serialOfIso } from '../book/serialOfIso.js';
-import type { XmlAttributes } from '../xml/readXml.js';
+import type { XmlAttributes } from '../xml/walkXml.js';
 import { daysOfDuration } from './daysOfDuration.js';
 
 /** The value of a cell, and a format for days and times that have none of their own. */

@@ -1,7 +1,7 @@
 import { FileProblem } from '../zip/fileProblem.js';
 import type { Book } from '../book/book.js';
-import type { PackageParts } from '../book/packageParts.js';
-import { readXml } from '../xml/readXml.js';
+import type { PackageParts } from '../zip/packageParts.js';
+import { walkXml } from '../xml/walkXml.js';
 import { ContentReader } from './contentReader.js';
 import { odsPrefixes } from './odsPrefixes.js';
 import { OdsStyles } from './odsStyles.js';
@@ -12,7 +12,7 @@ export function readOds(parts: PackageParts, withLooks = false): Book {
   const styles = new OdsStyles(withLooks);
   const shared = parts.bytes('styles.xml');
   if (shared !== undefined) {
-    readXml(shared, 'styles.xml', {
+    walkXml(shared, 'styles.xml', {
       prefixes: odsPrefixes,
       open: (element, attributes) => styles.open(element, attributes),
       text: (text) => styles.text(text),
@@ -22,7 +22,7 @@ export function readOds(parts: PackageParts, withLooks = false): Book {
   const content = parts.bytes('content.xml');
   if (content === undefined) throw new FileProblem('The file is damaged: the part with its sheets is missing.');
   const reader = new ContentReader(styles);
-  readXml(content, 'content.xml', reader);
+  walkXml(content, 'content.xml', reader);
   if (reader.sheets.length === 0) throw new FileProblem('The file has no sheet with cells; save it again as .xlsx.');
   return {
     kind: 'ods',

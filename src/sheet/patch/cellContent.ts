@@ -1,7 +1,6 @@
 import { isCellError, type CellValue } from '../cell/cellValue.js';
-import { storedError } from '../cell/storableValue.js';
 import { FileProblem } from '../zip/fileProblem.js';
-import { storedText } from './storedText.js';
+import { escapedText } from '../xlsx/escapedText.js';
 
 const longestText = 32_767;
 
@@ -19,7 +18,7 @@ export interface CellContent {
 export function cellContent(value: CellValue, prefix: string, computed: boolean): CellContent {
   const v = (text: string): string => `<${prefix}v${blanksKept(text)}>${text}</${prefix}v>`;
   if (value === null) return { type: null, xml: '' };
-  if (isCellError(value)) return { type: 'e', xml: v(storedError(value.basicValue)) };
+  if (isCellError(value)) return { type: 'e', xml: v(escapedText(value.basicValue)) };
   if (typeof value === 'boolean') return { type: 'b', xml: v(value ? '1' : '0') };
   if (typeof value === 'number') {
     if (!Number.isFinite(value)) throw new Error(`${value} is no value of a cell`);
@@ -30,7 +29,7 @@ export function cellContent(value: CellValue, prefix: string, computed: boolean)
       `A text of ${value.length} characters begins "${value.slice(0, 30)}", a cell holds at most ${longestText}: shorten it.`,
     );
   }
-  const text = storedText(value);
+  const text = escapedText(value);
   if (computed) return { type: 'str', xml: v(text) };
   return { type: 'inlineStr', xml: `<${prefix}is><${prefix}t${blanksKept(text)}>${text}</${prefix}t></${prefix}is>` };
 }

@@ -1,10 +1,12 @@
+import { isCellError, type CellValue } from '../cell/cellValue.js';
+import { storedValue } from '../xlsx/storedValue.js';
+import { type ElementAt, prefixOf } from '../xml/elementAt.js';
 import type { CellContent } from './cellContent.js';
 import type { CellWrite } from './cellWrite.js';
 import { formulaPiece } from './formulaPiece.js';
-import { holdsValue } from './holdsValue.js';
 import { plannedValue } from './plannedValue.js';
-import type { SheetContext } from './sheetContext.js';
-import type { CellAt, ElementAt } from './sheetMap.js';
+import type { SheetContext } from './workbookContext.js';
+import type { CellAt } from './sheetMap.js';
 import { spliced, type Splice } from './splice.js';
 import { tagWith } from './tagWith.js';
 
@@ -18,12 +20,12 @@ interface CellEdit {
 
 /** A cell of the sheet with the value, and where asked the formula, of a write; what is not concerned stays as written. */
 export function cellEdit(xml: string, cell: CellAt, write: CellWrite, context: SheetContext): CellEdit {
-  const prefix = cell.name.slice(0, -1);
+  const prefix = prefixOf(cell);
   const formula = formulaPiece(write, { xml, prefix, cell, context });
   const planned = plannedValue(write, { cell, prefix, style: cell.attributes['s'], formula: formula.xml }, context);
   const tag = xml.slice(cell.from, cell.tagTo);
   const style = planned.style === undefined ? {} : { s: planned.style };
-  if (!formula.isOther && holdsValue(cell, planned.value, context.sharedText)) {
+  if (!formula.isOther && holdsValue(cell, planned.value, context.sharedTexts)) {
     const text = whole(tagWith(tag, style), innerWithFormula(xml, cell, formula.xml), cell.name);
     return { xml: text, otherFormula: false, isBare: false };
   }
@@ -61,4 +63,17 @@ function inCell(cell: CellAt, { from, to }: ElementAt, text: string): Splice {
 function whole(start: string, content: string, name: string): string {
   if (content === '') return start.replace(/\s*\/?>$/, '/>');
   return `${start.replace(/\s*\/>$/, '>')}${content}</${name}>`;
+}
+
+/** Whether the cell, as it is stored, holds the value already. */
+function holdsValue(
+  { attributes, value, inline }: CellAt,
+  wanted: CellValue,
+  sharedTexts: SheetContext['sharedTexts'],
+): boolean {
+  const { t: type, vm } = attributes;
+  const stored = storedValue({ type, text: value?.text, inline: inline?.text }, type === 's' ? sharedTexts() : []);
+  if (!isCellError(stored) || !isCellError(wanted)) return stored === wanted;
+  // A rich error shows another name than the stored one.
+  return vm === undefined && stored.basicValue === wanted.basicValue;
 }

@@ -1,11 +1,9 @@
-import type { CellRange } from '../address/cellRange.js';
-import { addressIn } from './addressIn.js';
-import { closeElement } from './closeElement.js';
-import { elementAt } from './elementAt.js';
-import { localName } from './localName.js';
-import { RichText } from './richText.js';
+import { type CellRange, rangeIn } from '../address/cellRange.js';
+import { RichText } from '../xlsx/richText.js';
+import type { SheetPlace } from '../xlsx/sheetPlace.js';
+import { closeElement, elementAt } from '../xml/elementAt.js';
+import type { XmlTag } from '../xml/walkXml.js';
 import type { CellAt, RowAt, TextAt } from './sheetMap.js';
-import type { EndTag, StartTag } from './walkXml.js';
 
 const cellDepth = 1;
 const partDepth = 2;
@@ -18,36 +16,31 @@ export class CellReader {
   private rowNumber = 0;
   private asked: { has(column: number): boolean } | undefined;
   private row: RowAt | undefined;
-  /** The last address in the row, and how many cells without one followed. */
-  private stated: string | undefined;
-  private sinceStated = 0;
   /** A cell whose tag was met and that nobody asked for. */
-  private passed: StartTag | undefined;
+  private passed: XmlTag | undefined;
   private cell: CellAt | undefined;
   private inCell: TextAt | undefined;
   private rich: RichText | undefined;
 
-  constructor(private readonly part: string) {}
+  constructor(private readonly place: SheetPlace) {}
 
-  beginRow(number: number, asked: { has(column: number): boolean } | undefined, row: RowAt | undefined): void {
-    this.rowNumber = number;
+  beginRow(asked: { has(column: number): boolean } | undefined, row: RowAt | undefined): void {
+    this.rowNumber = this.place.row;
     this.asked = asked;
     this.row = row;
-    this.stated = undefined;
-    this.sinceStated = 0;
   }
 
-  open(tag: StartTag, depth: number): void {
+  open(name: string, tag: XmlTag, depth: number): void {
     if (depth === cellDepth) {
-      if (localName(tag.name) === 'c') this.openCell(tag);
-    } else if (depth === partDepth) this.openText(tag, localName(tag.name));
-    else this.rich?.opened(localName(tag.name));
+      if (name === 'c') this.openCell(tag);
+    } else if (depth === partDepth) this.openText(name, tag);
+    else this.rich?.open(name);
   }
 
-  close(tag: EndTag, depth: number): void {
+  close(name: string, tag: XmlTag, depth: number): void {
     if (depth === cellDepth) this.closeCell(tag);
     else if (depth === partDepth) this.closeText(tag);
-    else this.rich?.closed();
+    else this.rich?.close(name);
   }
 
   text(text: string): void {
@@ -55,30 +48,26 @@ export class CellReader {
     else if (this.inCell) this.inCell.text += text;
   }
 
-  private openCell(tag: StartTag): void {
+  private openCell(tag: XmlTag): void {
     const address = tag.attributes['r'];
-    if (address === undefined) this.sinceStated += 1;
-    else {
-      this.stated = address;
-      this.sinceStated = 0;
-    }
-    this.passed = tag;
+    this.place.beginCell(address);
+    this.passed = tag.kept();
     if (!this.row) return;
-    const column = this.column();
+    const { column } = this.place;
     this.row.columns.push(column);
     this.row.starts.push(tag.from);
     if (address === undefined) this.row.unstated.add(column);
     if (!this.asked?.has(column)) return;
-    this.cell = this.cellAt(tag, column);
+    this.cell = this.cellAt(tag);
     this.row.cells.set(column, this.cell);
   }
 
   /** Of cells that nobody asked for, those count whose formula reaches beyond them. */
-  private openText(tag: StartTag, name: string): void {
+  private openText(name: string, tag: XmlTag): void {
     if (!this.cell) {
       const kind = name === 'f' && this.passed ? tag.attributes['t'] : undefined;
       if (!this.passed || (kind !== 'array' && kind !== 'shared')) return;
-      this.cell = this.cellAt(this.passed, this.column());
+      this.cell = this.cellAt(this.passed);
     }
     const text: TextAt = { ...elementAt(tag), text: '' };
     if (name === 'f') this.cell.formula = text;
@@ -89,36 +78,31 @@ export class CellReader {
     if (name === 'is') this.rich = new RichText();
   }
 
-  private closeText(tag: EndTag): void {
+  private closeText(tag: XmlTag): void {
     if (!this.inCell) return;
     closeElement(this.inCell, tag);
     if (this.rich) this.inCell.text = this.rich.text;
     this.inCell = this.rich = undefined;
   }
 
-  private closeCell(tag: EndTag): void {
+  private closeCell(tag: XmlTag): void {
     const { cell, passed } = this;
     this.cell = this.passed = undefined;
     if (this.row && passed) this.row.cellsTo = tag.to;
     if (!cell) return;
     closeElement(cell, tag);
-    const { t: kind, ref, si } = cell.formula?.attributes ?? {};
-    if (kind === 'array' && ref !== undefined) {
-      this.arrays.push({ row: cell.row, column: cell.column, range: addressIn(this.part, ref) });
-    }
+    const { row, column, formula } = cell;
+    const { t: kind, ref, si } = formula?.attributes ?? {};
+    const range = kind === 'array' ? rangeIn(ref) : undefined;
+    if (range !== undefined) this.arrays.push({ row, column, range });
     if (kind !== 'shared' || si === undefined) return;
-    if (cell.formula?.text !== '') this.masters.set(si, cell);
+    if (formula?.text !== '') this.masters.set(si, cell);
     const cells = this.shared.get(si);
     if (cells) cells.push(cell);
     else this.shared.set(si, [cell]);
   }
 
-  private column(): number {
-    const stated = this.stated === undefined ? -1 : addressIn(this.part, this.stated).firstColumn;
-    return stated + this.sinceStated;
-  }
-
-  private cellAt(tag: StartTag, column: number): CellAt {
-    return { ...elementAt(tag), row: this.rowNumber, column };
+  private cellAt(tag: XmlTag): CellAt {
+    return { ...elementAt(tag), row: this.rowNumber, column: this.place.column };
   }
 }

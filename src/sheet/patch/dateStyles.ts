@@ -1,14 +1,10 @@
 import { isDateFormat } from '../book/isDateFormat.js';
 import { builtInFormats } from '../xlsx/builtInFormats.js';
-import { closeElement } from './closeElement.js';
-import { elementAt } from './elementAt.js';
-import { grownList } from './grownList.js';
-import { localName } from './localName.js';
+import { spreadsheetPrefixes } from '../xlsx/spreadsheetPrefixes.js';
+import { eachElement, type ElementAt, prefixOf } from '../xml/elementAt.js';
 import type { OpenParts } from './openParts.js';
-import type { ElementAt } from './sheetMap.js';
-import { spliced, type Splice } from './splice.js';
+import { spliced, type Splice, withEntry } from './splice.js';
 import { tagWith } from './tagWith.js';
-import { walkXml } from './walkXml.js';
 
 const firstOwnFormat = 164;
 
@@ -47,7 +43,7 @@ export class DateStyles {
     const xf = copyWith(text, like, id);
     const there = cells.findIndex(({ from, to }) => text.slice(from, to) === xf);
     if (there >= 0) return String(there);
-    this.put(grownList(text, list, xf, cells.length + 1));
+    this.put(withEntry(text, list, xf, { count: String(cells.length + 1) }));
     return String(cells.length);
   }
 
@@ -56,9 +52,9 @@ export class DateStyles {
     for (const [id, code] of formatCodes) if (code === format) return id;
     const id = String(Math.max(firstOwnFormat - 1, ...[...formatCodes.keys()].map(Number)) + 1);
     const text = this.text();
-    const prefix = root ? root.name.slice(0, -localName(root.name).length) : '';
+    const prefix = root ? prefixOf(root) : '';
     const xml = `<${prefix}numFmt numFmtId="${id}" formatCode="${format}"/>`;
-    if (formats) this.put(grownList(text, formats, xml, formatCodes.size + 1));
+    if (formats) this.put(withEntry(text, formats, xml, { count: String(formatCodes.size + 1) }));
     else if (root) {
       const whole = `<${prefix}numFmts count="1">${xml}</${prefix}numFmts>`;
       this.put([{ from: root.tagTo, to: root.tagTo, text: whole }]);
@@ -87,28 +83,18 @@ function copyWith(text: string, like: ElementAt, format: string): string {
 }
 
 function read(xml: string, part: string | undefined): Styles {
-  const open: ElementAt[] = [];
   const formatCodes = new Map<string, string>();
   const cells: ElementAt[] = [];
   let [root, formats, list]: (ElementAt | undefined)[] = [];
   if (part === undefined) return { root, formats, list, formatCodes, cells };
-  walkXml(xml, part, {
-    open: (tag, depth) => {
-      const { name, attributes } = tag;
-      const at = elementAt(tag);
-      const [local, inside] = [localName(name), localName(open[1]?.name ?? '')];
-      if (depth === 0) root = at;
-      if (depth === 1 && local === 'numFmts') formats = at;
-      if (depth === 1 && local === 'cellXfs') list = at;
-      if (depth === 2 && inside === 'cellXfs') cells.push(at);
-      if (depth === 2 && inside === 'numFmts')
-        formatCodes.set(attributes['numFmtId'] ?? '', attributes['formatCode'] ?? '');
-      open.push(at);
-    },
-    close: (tag) => {
-      const at = open.pop();
-      if (at) closeElement(at, tag);
-    },
+  eachElement({ text: xml, part, prefixes: spreadsheetPrefixes }, (name, element, around) => {
+    const { length: depth, [1]: inside } = around;
+    const { numFmtId = '', formatCode = '' } = element.attributes;
+    if (depth === 0) root = element;
+    else if (depth === 1 && name === 'numFmts') formats = element;
+    else if (depth === 1 && name === 'cellXfs') list = element;
+    else if (depth === 2 && inside === 'cellXfs') cells.push(element);
+    else if (depth === 2 && inside === 'numFmts') formatCodes.set(numFmtId, formatCode);
   });
   return { root, formats, list, formatCodes, cells };
 }

@@ -1,12 +1,9 @@
-import { ContentTypes } from './contentTypes.js';
-import { grownList } from './grownList.js';
-import { localName } from './localName.js';
+import { prefixOf } from '../xml/elementAt.js';
+import { addLinkedPart, linkedPart } from './linkedPart.js';
 import { metadataMap, type MetadataMap } from './metadataMap.js';
 import type { OpenParts } from './openParts.js';
-import { Relations } from './relations.js';
-import { spliced, type Splice } from './splice.js';
+import { spliced, type Splice, withEntry } from './splice.js';
 
-const contentType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheetMetadata+xml';
 const kind =
   'name="XLDAPR" minSupportedVersion="120000" copy="1" pasteAll="1" pasteValues="1" merge="1" splitFirst="1" ' +
   'rowColShift="1" clearFormats="1" clearComments="1" assign="1" coerce="1" cellMeta="1"';
@@ -14,24 +11,22 @@ const property =
   '<extLst><ext uri="{bdbb8cdc-fa1e-496e-a857-3c3f30c029c3}">' +
   '<xda:dynamicArrayProperties xmlns:xda="http://schemas.microsoft.com/office/spreadsheetml/2017/dynamicarray" ' +
   'fDynamic="1" fCollapsed="0"/></ext></extLst>';
-const blank =
-  '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
-  '<metadata xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"></metadata>';
+const metadata = {
+  type: 'sheetMetadata',
+  name: 'metadata.xml',
+  contentType: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheetMetadata+xml',
+  text:
+    '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
+    '<metadata xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"></metadata>',
+};
 
 /**
  * The number that the attribute `cm` of a cell needs for its formula to be a dynamic array. A file that knows none
  * gets the part `xl/metadata.xml` and what leads to it; one that has the part keeps what stands in it.
  */
 export function dynamicArrays(parts: OpenParts, workbook: string): string {
-  const relations = new Relations(parts, workbook);
-  let part = relations.partOf('sheetMetadata');
-  if (part === undefined) {
-    part = `${workbook.slice(0, workbook.lastIndexOf('/') + 1)}metadata.xml`;
-    relations.add('sheetMetadata', 'metadata.xml');
-    new ContentTypes(parts).add(part, contentType);
-    parts.put(part, blank);
-  }
-  const text = parts.text(part) ?? blank;
+  const part = linkedPart(parts, workbook, metadata.type) ?? addLinkedPart(parts, workbook, metadata);
+  const text = parts.text(part) ?? metadata.text;
   const known = metadataMap(text, part);
   if (known.dynamicCell !== undefined) return String(known.dynamicCell + 1);
   parts.put(part, spliced(text, additions(text, known)));
@@ -40,7 +35,7 @@ export function dynamicArrays(parts: OpenParts, workbook: string): string {
 
 /** What is missing, from the kind of metadata over its property to the entry that cells point at. */
 function additions(text: string, known: MetadataMap): Splice[] {
-  const prefix = known.root.name.slice(0, -localName(known.root.name).length);
+  const prefix = prefixOf(known.root);
   const named = (xml: string): string => xml.replace(/<(\/?)(?!xda:|\/)/g, `<$1${prefix}`);
   const splices: Splice[] = [];
   if (known.kindIndex === undefined) {
@@ -68,5 +63,5 @@ function grown(
   const { at, place, count, name } = known[what];
   const tag = `${prefix}${name}`;
   if (!at) return [{ from: place, to: place, text: `<${tag} count="1">${entry}</${tag}>` }];
-  return grownList(text, at, entry, count + 1);
+  return withEntry(text, at, entry, { count: String(count + 1) });
 }

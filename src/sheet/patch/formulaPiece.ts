@@ -1,9 +1,9 @@
 import { addressOf } from '../address/addressOf.js';
 import { rangeIn, type CellRange } from '../address/cellRange.js';
+import { xmlText } from '../xml/xmlText.js';
 import type { CellWrite } from './cellWrite.js';
-import { contentEscaped } from './contentEscaped.js';
 import { sameFormula } from './sameFormula.js';
-import type { SheetContext } from './sheetContext.js';
+import type { SheetContext } from './workbookContext.js';
 import type { CellAt } from './sheetMap.js';
 import { tagWith } from './tagWith.js';
 
@@ -36,7 +36,7 @@ export function formulaPiece(write: CellWrite, place: Place): FormulaPiece {
   const kind = isArray ? ` t="array" ref="${rangeText(filledBy(write))}"` : '';
   const blanks = /^\s|\s$/.test(text) ? ' xml:space="preserve"' : '';
   const mark = write.dynamic === true ? context.dynamicMark() : null;
-  return { xml: `<${tag}${kind}${blanks}>${contentEscaped(text)}</${tag}>`, isOther: true, mark };
+  return { xml: `<${tag}${kind}${blanks}>${xmlText(text)}</${tag}>`, isOther: true, mark };
 }
 
 function keptFormula({ fills }: CellWrite, cell: CellAt, { xml, context }: Place): string {

@@ -1,6 +1,6 @@
 import { addressOf } from '../address/addressOf.js';
 import { shiftedFormula } from '../xlsx/shiftedFormula.js';
-import { contentEscaped } from './contentEscaped.js';
+import { xmlText } from '../xml/xmlText.js';
 import type { CellAt, SheetMap } from './sheetMap.js';
 import { tagWith } from './tagWith.js';
 
@@ -22,7 +22,7 @@ export function heirs(
     const { row, column, formula } = heir;
     const text = shiftedFormula(master.formula.text, row - master.row, column - master.column);
     const tag = xml.slice(formula.from, formula.tagTo).replace(/\s*\/?>$/, '>');
-    found.set(heir, `${tagWith(tag, { ref: boundsOf(left) })}${contentEscaped(text)}</${formula.name}>`);
+    found.set(heir, `${tagWith(tag, { ref: boundsOf(left) })}${xmlText(text)}</${formula.name}>`);
   }
   return found;
 }

@@ -1,8 +1,5 @@
-import { closeElement } from './closeElement.js';
-import { elementAt } from './elementAt.js';
-import { localName } from './localName.js';
-import type { ElementAt } from './sheetMap.js';
-import { walkXml, type StartTag } from './walkXml.js';
+import { spreadsheetPrefixes } from '../xlsx/spreadsheetPrefixes.js';
+import { eachElement, type ElementAt } from '../xml/elementAt.js';
 
 /** A list in the metadata part: where it stands, or where it would. */
 interface MetadataList {
@@ -23,9 +20,14 @@ export interface MetadataMap {
   readonly dynamicCell?: number;
 }
 
+interface List {
+  readonly name: string;
+  readonly at: ElementAt;
+}
+
 interface Entry {
-  readonly list: ElementAt;
-  readonly tag: StartTag;
+  readonly list: ElementAt | undefined;
+  readonly at: ElementAt;
   dynamic: boolean;
   readonly records: (readonly [kind: string, value: string])[];
 }
@@ -45,16 +47,16 @@ export function metadataMap(xml: string, part: string): MetadataMap {
   const { root, lists, entries } = read(xml, part);
   const of = (list: ElementAt | undefined): Entry[] => entries.filter((entry) => entry.list === list);
   const place = (name: string): number => {
-    const later = lists.find((list) => order.indexOf(localName(list.name)) > order.indexOf(name));
-    return later?.from ?? root.contentTo;
+    const later = lists.find((list) => order.indexOf(list.name) > order.indexOf(name));
+    return later?.at.from ?? root.contentTo;
   };
   const list = (name: string, at: ElementAt | undefined): MetadataList => {
     return { name, place: place(name), count: of(at).length, ...(at && { at }) };
   };
-  const named = (name: string): ElementAt | undefined => lists.find((at) => localName(at.name) === name);
-  const future = lists.find((at) => localName(at.name) === 'futureMetadata' && at.attributes['name'] === 'XLDAPR');
+  const named = (name: string): ElementAt | undefined => lists.find((one) => one.name === name)?.at;
+  const future = lists.find(({ name, at }) => name === 'futureMetadata' && at.attributes['name'] === 'XLDAPR')?.at;
   const [kinds, cells] = [named('metadataTypes'), named('cellMetadata')];
-  const kindIndex = of(kinds).findIndex(({ tag }) => tag.attributes['name'] === 'XLDAPR');
+  const kindIndex = of(kinds).findIndex(({ at }) => at.attributes['name'] === 'XLDAPR');
   const propertyIndex = of(future).findIndex(({ dynamic }) => dynamic);
   const dynamicCell = of(cells).findIndex(
     ({ records: [record, other] }) =>
@@ -74,30 +76,18 @@ export function metadataMap(xml: string, part: string): MetadataMap {
   };
 }
 
-function read(xml: string, part: string): { root: ElementAt; lists: ElementAt[]; entries: Entry[] } {
-  const open: ElementAt[] = [];
-  const lists: ElementAt[] = [];
+function read(text: string, part: string): { root: ElementAt; lists: List[]; entries: Entry[] } {
+  const lists: List[] = [];
   const entries: Entry[] = [];
   let root: ElementAt | undefined;
-  walkXml(xml, part, {
-    open: (tag, depth) => {
-      const { name, attributes } = tag;
-      const at = elementAt(tag);
-      const list = open[1];
-      const entry = entries[entries.length - 1];
-      if (depth === 0) root = at;
-      else if (depth === 1) lists.push(at);
-      else if (depth === 2 && list) entries.push({ list, tag, dynamic: false, records: [] });
-      else if (localName(name) === 'rc') entry?.records.push([attributes['t'] ?? '', attributes['v'] ?? '']);
-      else if (localName(name) === 'dynamicArrayProperties' && entry) {
-        entry.dynamic = isTrue(attributes['fDynamic']) && !isTrue(attributes['fCollapsed']);
-      }
-      open.push(at);
-    },
-    close: (tag) => {
-      const at = open.pop();
-      if (at) closeElement(at, tag);
-    },
+  eachElement({ text, part, prefixes: spreadsheetPrefixes }, (name, at, { length: depth }) => {
+    const { t = '', v = '', fDynamic, fCollapsed } = at.attributes;
+    const entry = entries[entries.length - 1];
+    if (depth === 0) root = at;
+    else if (depth === 1) lists.push({ name, at });
+    else if (depth === 2) entries.push({ list: lists[lists.length - 1]?.at, at, dynamic: false, records: [] });
+    else if (name === 'rc') entry?.records.push([t, v]);
+    else if (name === 'xda:dynamicArrayProperties' && entry) entry.dynamic = isTrue(fDynamic) && !isTrue(fCollapsed);
   });
   if (!root) throw new Error(`${part} has no root`);
   return { root, lists, entries };

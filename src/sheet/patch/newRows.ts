@@ -1,23 +1,22 @@
-import type { CellWrite } from './cellWrite.js';
-import type { CellWrites } from './cellWrites.js';
+import type { CellWrite, CellWrites } from './cellWrite.js';
+import { prefixOf } from '../xml/elementAt.js';
 import { newCell } from './newCell.js';
 import type { RowChange } from './rowChange.js';
-import type { SheetContext } from './sheetContext.js';
+import type { SheetContext } from './workbookContext.js';
 import type { SheetMap } from './sheetMap.js';
 import type { Splice } from './splice.js';
-import { styleOfPlace } from './styleOfPlace.js';
 
 /** Rows that were not there, each before the first one with a higher number. */
 export function newRows(xml: string, writes: CellWrites, sheet: { map: SheetMap; context: SheetContext }): RowChange {
   const { map, context } = sheet;
   const { data } = map;
-  const prefix = data.name.slice(0, -'sheetData'.length);
+  const prefix = prefixOf(data);
   const inserted: CellWrite[] = [];
   const splices: Splice[] = [];
   const higher = rowsAbove(map);
   for (const [row, ofRow] of writes) {
-    const cells = [...ofRow].flatMap(([column, write]) => {
-      const text = newCell(write, { prefix, style: styleOfPlace(undefined, column, map) }, context);
+    const cells = [...ofRow.values()].flatMap((write) => {
+      const text = newCell(write, { row: undefined, map, context });
       if (text !== '') inserted.push(write);
       return text;
     });

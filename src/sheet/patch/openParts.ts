@@ -1,25 +1,22 @@
+import type { PackageParts } from '../zip/packageParts.js';
 import { partOf } from '../zip/partOf.js';
 import { zipEntries, type ZipEntry } from '../zip/zipEntries.js';
 import { zipWith } from '../zip/zipWith.js';
 import { partText, type PartText } from './partText.js';
-import { zipWithout } from './zipWithout.js';
 
 /** The parts of a file as text while they are being changed. */
-export class OpenParts {
+export class OpenParts implements PackageParts {
   private readonly entries: ReadonlyMap<string, ZipEntry>;
   private readonly read = new Map<string, PartText>();
-  private readonly changed = new Map<string, string>();
-  private readonly removed = new Set<string>();
+  /** By the names in the archive; null for a part that is taken out. */
+  private readonly changed = new Map<string, string | null>();
 
   constructor(private readonly packed: Uint8Array) {
-    // Names of parts do not tell capitals from small letters.
     this.entries = new Map(zipEntries(packed).map((entry) => [entry.name.toLowerCase(), entry]));
   }
 
-  text(name: string): string | undefined {
-    const entry = this.entries.get(name.toLowerCase());
-    if (!entry) return this.changed.get(name);
-    return this.changed.get(entry.name) ?? this.part(entry).text;
+  has(name: string): boolean {
+    return this.entries.has(name.toLowerCase());
   }
 
   /** As it came, unpacked. */
@@ -28,23 +25,28 @@ export class OpenParts {
     return entry && partOf(this.packed, entry);
   }
 
+  text(name: string): string | undefined {
+    const entry = this.entries.get(name.toLowerCase());
+    if (!entry) return this.changed.get(name) ?? undefined;
+    return this.changed.get(entry.name) ?? this.part(entry).text;
+  }
+
   put(name: string, text: string): void {
     if (text !== this.text(name)) this.changed.set(this.entries.get(name.toLowerCase())?.name ?? name, text);
   }
 
   remove(name: string): void {
     const entry = this.entries.get(name.toLowerCase());
-    if (entry) this.removed.add(entry.name);
+    if (entry) this.changed.set(entry.name, null);
   }
 
   /** The file with its changed parts; the very same bytes where none changed. */
   file(): Uint8Array {
-    const bytes = this.removed.size === 0 ? this.packed : zipWithout(this.packed, this.removed);
-    if (this.changed.size === 0) return bytes;
-    const parts = [...this.changed].map(([name, text]): [string, Uint8Array] => {
-      return [name, this.read.get(name)?.bytesOf(text) ?? new TextEncoder().encode(text)];
+    if (this.changed.size === 0) return this.packed;
+    const parts = [...this.changed].map(([name, text]): [string, Uint8Array | null] => {
+      return [name, text === null ? null : (this.read.get(name)?.bytesOf(text) ?? new TextEncoder().encode(text))];
     });
-    return zipWith(bytes, new Map(parts));
+    return zipWith(this.packed, new Map(parts));
   }
 
   private part(entry: ZipEntry): PartText {

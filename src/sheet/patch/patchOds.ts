@@ -1,22 +1,19 @@
 import { odsPrefixes } from '../ods/odsPrefixes.js';
 import { OdsStyles } from '../ods/odsStyles.js';
-import { readXml } from '../xml/readXml.js';
+import { walkXml } from '../xml/walkXml.js';
 import { FileProblem } from '../zip/fileProblem.js';
-import type { CellWrite } from './cellWrite.js';
-import { cellWrites } from './cellWrites.js';
+import { type CellWrite, refuseMissingSheet, writesBySheet } from './cellWrite.js';
 import { odsSheetSplices } from './ods/odsSheetSplices.js';
 import { readOdsContent } from './ods/readOdsContent.js';
 import { OpenParts } from './openParts.js';
-import { refuseMissingSheet } from './refuseMissingSheet.js';
 import { spliced, type Splice } from './splice.js';
-import { writesBySheet } from './writesBySheet.js';
 
 /** The .ods file with new values, and where asked formulas, in some of its cells; all else stays byte for byte. */
 export function patchOds(bytes: Uint8Array, writes: readonly CellWrite[]): Uint8Array {
   const parts = new OpenParts(bytes);
   const xml = parts.text('content.xml');
   if (xml === undefined) throw new FileProblem('The file is damaged: the part with its sheets is missing.');
-  const asked = new Map([...writesBySheet(writes)].map(([sheet, ofSheet]) => [sheet, cellWrites(ofSheet)]));
+  const asked = writesBySheet(writes);
   const rows = new Map([...asked].map(([sheet, ofSheet]) => [sheet, [...ofSheet.keys()]]));
   const map = readOdsContent(xml, sharedStyles(parts), (sheet, row, count) => {
     const written = within(rows.get(sheet) ?? [], row, count).map((number) => asked.get(sheet)?.get(number));
@@ -37,7 +34,7 @@ function sharedStyles(parts: OpenParts): OdsStyles {
   const styles = new OdsStyles();
   const part = parts.bytes('styles.xml');
   if (!part) return styles;
-  readXml(part, 'styles.xml', {
+  walkXml(part, 'styles.xml', {
     prefixes: odsPrefixes,
     open: (element, attributes) => styles.open(element, attributes),
     text: (text) => styles.text(text),

@@ -1,12 +1,8 @@
-import type { CellWrite } from './cellWrite.js';
+import { type CellWrite, refuseMissingSheet, writesBySheet } from './cellWrite.js';
+import { removeLinkedPart } from './linkedPart.js';
 import { OpenParts } from './openParts.js';
 import { patchedSheet } from './patchedSheet.js';
-import { refuseMissingSheet } from './refuseMissingSheet.js';
-import { withoutCalcChain } from './withoutCalcChain.js';
 import { workbookContext } from './workbookContext.js';
-import { writesBySheet } from './writesBySheet.js';
-
-export type { CellWrite } from './cellWrite.js';
 
 /**
  * The workbook with new values, and where asked formulas, in some of its cells. All else stays byte for byte: other
@@ -14,7 +10,7 @@ export type { CellWrite } from './cellWrite.js';
  */
 export function patchXlsx(bytes: Uint8Array, writes: readonly CellWrite[]): Uint8Array {
   const parts = new OpenParts(bytes);
-  const { workbook, sheets, context } = workbookContext(parts, bytes);
+  const { workbook, sheets, context } = workbookContext(parts);
   let otherFormulas = false;
   const asked = writesBySheet(writes);
   refuseMissingSheet(asked.keys(), sheets);
@@ -24,6 +20,8 @@ export function patchXlsx(bytes: Uint8Array, writes: readonly CellWrite[]): Uint
     parts.put(part, patched.xml);
     otherFormulas ||= patched.otherFormulas;
   }
-  if (otherFormulas) withoutCalcChain(parts, workbook);
+  // The list of formulas in the order they are worked out: one that names a cell without a formula damages the file,
+  // one that is missing is written again when the file is opened.
+  if (otherFormulas) removeLinkedPart(parts, workbook, 'calcChain');
   return parts.file();
 }

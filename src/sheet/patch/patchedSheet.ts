@@ -1,14 +1,13 @@
 import type { CellRange } from '../address/cellRange.js';
 import { cellWithFormula } from './cellEdit.js';
-import type { CellWrite } from './cellWrite.js';
-import { cellWrites, type CellWrites } from './cellWrites.js';
+import type { CellWrites } from './cellWrite.js';
 import { grownDimension } from './grownDimension.js';
 import { heirs } from './heirs.js';
 import { newRows } from './newRows.js';
 import { readSheet } from './readSheet.js';
 import { rowChange, type RowChange } from './rowChange.js';
 import { sameFormula } from './sameFormula.js';
-import type { SheetContext } from './sheetContext.js';
+import type { SheetContext } from './workbookContext.js';
 import type { CellAt, SheetMap } from './sheetMap.js';
 import { spliced, type Splice } from './splice.js';
 
@@ -21,10 +20,9 @@ interface PatchedSheet {
 export function patchedSheet(
   xml: string,
   part: string,
-  writes: readonly CellWrite[],
+  rows: CellWrites,
   file: Omit<SheetContext, 'isFilled' | 'masters' | 'heirs'>,
 ): PatchedSheet {
-  const rows = cellWrites(writes);
   const map = readSheet(xml, part, rows);
   const context = { ...file, ...sheetContext(xml, map, rows) };
   const changes: RowChange[] = [];

@@ -3,7 +3,7 @@ import { dayIn1904 } from '../cell/days1904.js';
 import { cellContent, type CellContent } from './cellContent.js';
 import type { CellWrite } from './cellWrite.js';
 import { isoOfSerial } from './isoOfSerial.js';
-import type { SheetContext } from './sheetContext.js';
+import type { SheetContext } from './workbookContext.js';
 import type { CellAt } from './sheetMap.js';
 
 interface PlannedValue {

@@ -1,10 +1,10 @@
+import { SheetPlace } from '../xlsx/sheetPlace.js';
+import { spreadsheetPrefixes } from '../xlsx/spreadsheetPrefixes.js';
+import { closeElement, type ElementAt, elementAt } from '../xml/elementAt.js';
+import { walkXml, type XmlAttributes, type XmlTag, type XmlWalker } from '../xml/walkXml.js';
 import { FileProblem } from '../zip/fileProblem.js';
 import { CellReader } from './cellReader.js';
-import { closeElement } from './closeElement.js';
-import { elementAt } from './elementAt.js';
-import { localName } from './localName.js';
-import type { ElementAt, RowAt, SheetMap } from './sheetMap.js';
-import { walkXml, type EndTag, type StartTag, type XmlWalker } from './walkXml.js';
+import type { RowAt, SheetMap } from './sheetMap.js';
 
 const sheetDepth = 1;
 const rowDepth = 2;
@@ -14,7 +14,7 @@ type Asked = ReadonlyMap<number, { has(column: number): boolean }>;
 
 /** Where the rows of a sheet stand, and the cells asked for. */
 export function readSheet(xml: string, part: string, asked: Asked): SheetMap {
-  const reader = new SheetReader(part, asked);
+  const reader = new SheetReader(new SheetPlace(part), asked);
   walkXml(xml, part, reader);
   const { data, dimension, rowNumbers, rowStarts, rows, columns } = reader;
   const { arrays, shared, masters } = reader.cells;
@@ -23,6 +23,7 @@ export function readSheet(xml: string, part: string, asked: Asked): SheetMap {
 }
 
 class SheetReader implements XmlWalker {
+  readonly prefixes = spreadsheetPrefixes;
   data: ElementAt | undefined;
   dimension: ElementAt | undefined;
   readonly rowNumbers: number[] = [];
@@ -34,23 +35,24 @@ class SheetReader implements XmlWalker {
   private row: RowAt | undefined;
 
   constructor(
-    private readonly part: string,
+    private readonly place: SheetPlace,
     private readonly asked: Asked,
   ) {
-    this.cells = new CellReader(part);
+    this.cells = new CellReader(place);
   }
 
-  open(tag: StartTag, depth: number): void {
-    if (this.inData && depth > rowDepth) this.cells.open(tag, depth - rowDepth);
-    else if (depth === sheetDepth) this.openPart(tag);
+  open(name: string, attributes: XmlAttributes, tag: XmlTag): void {
+    const { depth } = tag;
+    if (this.inData && depth > rowDepth) this.cells.open(name, tag, depth - rowDepth);
+    else if (depth === sheetDepth) this.openPart(name, tag);
     else if (depth === rowDepth && this.inData) this.openRow(tag);
-    else if (depth === rowDepth && localName(tag.name) === 'col') this.openColumn(tag);
+    else if (depth === rowDepth && name === 'col') this.openColumn(attributes);
   }
 
-  close(tag: EndTag, depth: number): void {
+  close(name: string, tag: XmlTag): void {
     if (!this.inData || !this.data) return;
-    if (depth > rowDepth) this.cells.close(tag, depth - rowDepth);
-    else if (depth === rowDepth) {
+    if (tag.depth > rowDepth) this.cells.close(name, tag, tag.depth - rowDepth);
+    else if (tag.depth === rowDepth) {
       if (this.row) closeElement(this.row, tag);
       this.row = undefined;
     } else {
@@ -63,32 +65,26 @@ class SheetReader implements XmlWalker {
     this.cells.text(text);
   }
 
-  private openPart(tag: StartTag): void {
-    const name = localName(tag.name);
+  private openPart(name: string, tag: XmlTag): void {
     if (name === 'dimension') this.dimension = elementAt(tag);
     if (name !== 'sheetData' || this.data) return;
     this.data = elementAt(tag);
     this.inData = true;
   }
 
-  private openColumn({ attributes: { min, max, style } }: StartTag): void {
+  private openColumn({ min, max, style }: Partial<XmlAttributes>): void {
     if (style !== undefined) this.columns.push({ first: Number(min) - 1, last: Number(max) - 1, style });
   }
 
-  private openRow(tag: StartTag): void {
-    const stated = tag.attributes['r'];
-    const row = stated === undefined ? (this.rowNumbers[this.rowNumbers.length - 1] ?? -1) + 1 : Number(stated) - 1;
-    if (!Number.isInteger(row) || row < 0) {
-      throw new FileProblem(
-        `${this.part} in the file has a row "${stated ?? ''}", which is no number of a row: save the file anew with your spreadsheet program.`,
-      );
-    }
+  private openRow(tag: XmlTag): void {
+    this.place.beginRow(tag.attributes['r']);
+    const { row } = this.place;
     this.rowNumbers.push(row);
     this.rowStarts.push(tag.from);
     const asked = this.asked.get(row);
     const places = { columns: [], starts: [], unstated: new Set<number>(), cells: new Map(), cellsTo: tag.to };
     this.row = asked && { ...elementAt(tag), row, ...places };
     if (this.row) this.rows.set(row, this.row);
-    this.cells.beginRow(row, asked, this.row);
+    this.cells.beginRow(asked, this.row);
   }
 }

@@ -1,10 +1,9 @@
 import { cellEdit } from './cellEdit.js';
 import type { CellWrite } from './cellWrite.js';
 import { newCell } from './newCell.js';
-import type { SheetContext } from './sheetContext.js';
+import type { SheetContext } from './workbookContext.js';
 import type { RowAt, SheetMap } from './sheetMap.js';
 import type { Splice } from './splice.js';
-import { styleOfPlace } from './styleOfPlace.js';
 import { tagWith } from './tagWith.js';
 
 export interface RowChange {
@@ -23,7 +22,6 @@ interface Sheet {
 export function rowChange(xml: string, row: RowAt, writes: ReadonlyMap<number, CellWrite>, sheet: Sheet): RowChange {
   const splices: Splice[] = [];
   const added: { at: number; write: CellWrite; xml: string }[] = [];
-  const prefix = row.name.slice(0, -'row'.length);
   let otherFormulas = false;
   for (const [column, write] of writes) {
     const cell = row.cells.get(column);
@@ -34,7 +32,7 @@ export function rowChange(xml: string, row: RowAt, writes: ReadonlyMap<number, C
       splices.push({ from: cell.from, to: cell.to, text: goes ? '' : edit.xml });
       continue;
     }
-    const text = newCell(write, { prefix, style: styleOfPlace(row, column, sheet.map) }, sheet.context);
+    const text = newCell(write, { row, ...sheet });
     if (text !== '') added.push({ at: placeOf(row, column), write, xml: text });
     otherFormulas ||= typeof write.formula === 'string';
   }

@@ -1,14 +1,5 @@
 import type { CellRange } from '../address/cellRange.js';
-
-/** An element by its places in the text: `from`–`tagTo` is the start tag, `contentTo`–`to` the end tag. */
-export interface ElementAt {
-  readonly name: string;
-  readonly attributes: Readonly<Record<string, string | undefined>>;
-  readonly from: number;
-  readonly tagTo: number;
-  contentTo: number;
-  to: number;
-}
+import type { ElementAt } from '../xml/elementAt.js';
 
 /** `<f>`, `<v>` or `<is>` of a cell, with the text in it. */
 export interface TextAt extends ElementAt {

@@ -1,3 +1,6 @@
+import type { ElementAt } from '../xml/elementAt.js';
+import { tagWith } from './tagWith.js';
+
 /** `text` in the place of what stands from `from` up to `to`. */
 export interface Splice {
   readonly from: number;
@@ -17,4 +20,20 @@ export function spliced(text: string, splices: readonly Splice[]): string {
   }
   pieces.push(text.slice(done));
   return pieces.join('');
+}
+
+/** An element with more content at its end, and some of its attributes set. */
+export function withEntry(
+  xml: string,
+  element: ElementAt,
+  entry: string,
+  attributes: Readonly<Record<string, string>> = {},
+): Splice[] {
+  const { name, from, tagTo, contentTo, to } = element;
+  const tag = tagWith(xml.slice(from, tagTo), attributes);
+  if (tag.endsWith('/>')) return [{ from, to, text: `${tag.replace(/\s*\/>$/, '>')}${entry}</${name}>` }];
+  return [
+    { from, to: tagTo, text: tag },
+    { from: contentTo, to: contentTo, text: entry },
+  ];
 }

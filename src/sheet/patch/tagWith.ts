@@ -1,4 +1,4 @@
-import { xmlEscaped } from './xmlEscaped.js';
+import { xmlAttribute } from '../xml/xmlText.js';
 
 const attribute = /(\s+)([^\s=/>"']+)(\s*=\s*)("[^"]*"|'[^']*')/g;
 
@@ -15,9 +15,9 @@ export function tagWith(tag: string, changes: Readonly<Record<string, string | n
       if (value === undefined) return whole;
       left.delete(name);
       if (value === null) return '';
-      return `${blank}${name}${equals}${quoted[0] === '"' ? `"${xmlEscaped(value)}"` : `'${xmlEscaped(value)}'`}`;
+      return `${blank}${name}${equals}${quoted[0] === '"' ? `"${xmlAttribute(value)}"` : `'${xmlAttribute(value)}'`}`;
     },
   );
-  const added = [...left].flatMap(([name, value]) => (value === null ? [] : [` ${name}="${xmlEscaped(value)}"`]));
+  const added = [...left].flatMap(([name, value]) => (value === null ? [] : [` ${name}="${xmlAttribute(value)}"`]));
   return added.length === 0 ? changed : changed.replace(/\s*\/?>$/, (end) => added.join('') + end);
 }

@@ -2,7 +2,7 @@ import { FileProblem } from '../zip/fileProblem.js';
 import { zipEntries } from '../zip/zipEntries.js';
 import type { Book } from '../book/book.js';
 import { readOds } from '../ods/readOds.js';
-import { type PackageParts, packageParts } from '../book/packageParts.js';
+import { type PackageParts, packageParts } from '../zip/packageParts.js';
 import { readXlsx } from '../xlsx/readXlsx.js';
 import { relationsOf } from '../xlsx/relationsOf.js';
 

@@ -1,5 +1,5 @@
 import { bookLimits } from '../book/bookLimits.js';
-import { readXml } from '../xml/readXml.js';
+import { walkXml } from '../xml/walkXml.js';
 import { builtInFormats } from './builtInFormats.js';
 import { spreadsheetPrefixes } from './spreadsheetPrefixes.js';
 
@@ -8,7 +8,7 @@ export function cellFormats(bytes: Uint8Array, part: string): (string | undefine
   const own = new Map<number, string>();
   const numbers: number[] = [];
   let inCells = false;
-  readXml(bytes, part, {
+  walkXml(bytes, part, {
     prefixes: spreadsheetPrefixes,
     open: (element, attributes) => {
       if (element === 'cellXfs') inCells = true;

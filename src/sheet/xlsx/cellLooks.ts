@@ -1,5 +1,5 @@
 import type { BorderLine, BorderSide, CellLook, LineKind } from '../book/cellLook.js';
-import { readXml, type XmlAttributes } from '../xml/readXml.js';
+import { walkXml, type XmlAttributes } from '../xml/walkXml.js';
 import { type Colours, colourOf } from './colourOf.js';
 import { spreadsheetPrefixes } from './spreadsheetPrefixes.js';
 import { type Border, type Fill, type Font, StyleParts, type Xf } from './styleParts.js';
@@ -47,7 +47,7 @@ interface StyleSheetLooks {
 /** What the cell styles of a style sheet look like. */
 export function cellLooks(bytes: Uint8Array, part: string, theme: Colours['theme']): StyleSheetLooks {
   const parts = new StyleParts();
-  readXml(bytes, part, {
+  walkXml(bytes, part, {
     prefixes: spreadsheetPrefixes,
     open: (element, attributes) => parts.open(element, attributes),
     close: (element) => parts.close(element),

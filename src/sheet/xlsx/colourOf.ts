@@ -1,4 +1,4 @@
-import type { XmlAttributes } from '../xml/readXml.js';
+import type { XmlAttributes } from '../xml/walkXml.js';
 import { colourDigits } from './colourDigits.js';
 import { indexedColours } from './indexedColours.js';
 import { tinted } from './tinted.js';

@@ -1,5 +1,5 @@
 import { bookLimits } from '../book/bookLimits.js';
-import { readXml } from '../xml/readXml.js';
+import { walkXml } from '../xml/walkXml.js';
 import { spreadsheetPrefixes } from './spreadsheetPrefixes.js';
 
 /** The values of a cell's `cm` that mark its formula as one that may grow and shrink; the metadata count from 1. */
@@ -8,7 +8,7 @@ export function dynamicCells(bytes: Uint8Array, part: string): ReadonlySet<strin
   const types: string[] = [];
   let inCells = false;
   let blocks = 0;
-  readXml(bytes, part, {
+  walkXml(bytes, part, {
     prefixes: spreadsheetPrefixes,
     open: (element, attributes) => {
       if (element === 'metadataType' && types.length < bookLimits.listed) types.push(attributes['name'] ?? '');

@@ -1,7 +1,7 @@
 import { bookLimits } from '../book/bookLimits.js';
 import type { CellLook } from '../book/cellLook.js';
 import type { LineStyle, SheetLayout } from '../book/sheetLayout.js';
-import type { XmlAttributes } from '../xml/readXml.js';
+import type { XmlAttributes } from '../xml/walkXml.js';
 import { type Colours, colourOf } from './colourOf.js';
 
 /** What the cell styles of a workbook look like, by their numbers. */

@@ -1,5 +1,5 @@
 import { bookLimits } from '../book/bookLimits.js';
-import type { XmlAttributes } from '../xml/readXml.js';
+import type { XmlAttributes } from '../xml/walkXml.js';
 
 /**
  * Writes the width of the columns that an element `col` speaks of, in pixels.

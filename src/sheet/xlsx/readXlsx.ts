@@ -1,5 +1,5 @@
 import type { Book } from '../book/book.js';
-import type { PackageParts } from '../book/packageParts.js';
+import type { PackageParts } from '../zip/packageParts.js';
 import { cellFormats } from './cellFormats.js';
 import { cellLooks } from './cellLooks.js';
 import { dynamicCells } from './dynamicCells.js';

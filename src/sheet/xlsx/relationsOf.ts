@@ -1,5 +1,5 @@
-import type { PackageParts } from '../book/packageParts.js';
-import { readXml } from '../xml/readXml.js';
+import type { PackageParts } from '../zip/packageParts.js';
+import { walkXml, type XmlAttributes } from '../xml/walkXml.js';
 import { spreadsheetPrefixes } from './spreadsheetPrefixes.js';
 
 /** A part that another one points to. */
@@ -13,29 +13,36 @@ export interface Relation {
 
 /** What a part points to inside the package; `''` is the package itself. */
 export function relationsOf(parts: PackageParts, part: string): Relation[] {
-  const slash = part.lastIndexOf('/') + 1;
-  const folder = part.slice(0, slash);
-  const name = `${folder}_rels/${part.slice(slash)}.rels`;
+  const name = relationsPart(part);
   const bytes = parts.bytes(name);
   const relations: Relation[] = [];
   if (bytes === undefined) return relations;
-  readXml(bytes, name, {
+  walkXml(bytes, name, {
     prefixes: spreadsheetPrefixes,
     open: (element, attributes) => {
-      if (element !== 'Relationship' || attributes['TargetMode'] === 'External') return;
-      const type = attributes['Type'] ?? '';
-      relations.push({
-        id: attributes['Id'] ?? '',
-        type: type.slice(type.lastIndexOf('/') + 1),
-        part: resolved(folder, attributes['Target'] ?? ''),
-      });
+      const relation = element === 'Relationship' ? relationIn(attributes, part) : undefined;
+      if (relation !== undefined) relations.push(relation);
     },
   });
   return relations;
 }
 
+/** The small part that holds the relations of another. */
+export function relationsPart(part: string): string {
+  const slash = part.lastIndexOf('/') + 1;
+  return `${part.slice(0, slash)}_rels/${part.slice(slash)}.rels`;
+}
+
+/** The relation that an element states, to a part of the package; undefined where it leads out of it. */
+export function relationIn(attributes: Partial<XmlAttributes>, from: string): Relation | undefined {
+  const { Id: id = '', Type: type = '', Target: target = '', TargetMode: mode } = attributes;
+  if (mode === 'External') return undefined;
+  return { id, type: type.slice(type.lastIndexOf('/') + 1), part: resolved(from, target) };
+}
+
 /** A target counts from the folder of its part, or from the top where it begins with a slash. */
-function resolved(folder: string, target: string): string {
+function resolved(from: string, target: string): string {
+  const folder = from.slice(0, from.lastIndexOf('/') + 1);
   const steps: string[] = [];
   for (const step of (target.startsWith('/') ? target : `${folder}${target}`).split('/')) {
     if (step === '..') steps.pop();

@@ -1,33 +1,27 @@
 import { FileProblem } from '../zip/fileProblem.js';
 import { bookLimits } from '../book/bookLimits.js';
-import { readXml } from '../xml/readXml.js';
+import { walkXml } from '../xml/walkXml.js';
+import { unescapedText } from './escapedText.js';
+import { RichText } from './richText.js';
 import { spreadsheetPrefixes } from './spreadsheetPrefixes.js';
-import { unescapedText } from './unescapedText.js';
 
-/** The texts that cells point to by number; of rich text the letters alone, of readings aloud nothing. */
+/** The texts that cells point to by number. */
 export function sharedStrings(bytes: Uint8Array, part: string): string[] {
   const strings: string[] = [];
-  let text = '';
-  let inText = false;
-  let aloud = 0;
-  readXml(bytes, part, {
+  let rich = new RichText();
+  walkXml(bytes, part, {
     prefixes: spreadsheetPrefixes,
     open: (element) => {
-      if (element === 'si') text = '';
-      else if (element === 'rPh') aloud++;
-      else if (element === 't') inText = aloud === 0;
+      if (element === 'si') rich = new RichText();
+      else rich.open(element);
     },
-    text: (piece) => {
-      if (inText) text += piece;
-    },
+    text: (text) => rich.add(text),
     close: (element) => {
-      if (element === 't') inText = false;
-      else if (element === 'rPh') aloud--;
-      else if (element === 'si') {
-        if (strings.length === bookLimits.cells)
-          throw new FileProblem('The file holds more texts than a log can have.');
-        strings.push(unescapedText(text));
-      }
+      rich.close(element);
+      if (element !== 'si') return;
+      if (strings.length === bookLimits.cells)
+        throw new FileProblem('The file holds more texts than a workbook can have.');
+      strings.push(unescapedText(rich.text));
     },
   });
   return strings;

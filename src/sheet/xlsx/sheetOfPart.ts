@@ -1,6 +1,6 @@
 import type { BookSheet } from '../book/book.js';
 import { SheetGrid } from '../book/sheetGrid.js';
-import { readXml } from '../xml/readXml.js';
+import { walkXml } from '../xml/walkXml.js';
 import type { SharedParts } from './sharedParts.js';
 import { SheetReader } from './sheetReader.js';
 import type { SheetPart } from './workbookPart.js';
@@ -8,7 +8,7 @@ import type { SheetPart } from './workbookPart.js';
 /** One sheet of an xlsx file. */
 export function sheetOfPart(bytes: Uint8Array, sheet: SheetPart, shared: SharedParts): BookSheet {
   const reader = new SheetReader(new SheetGrid(sheet.name, shared.count), shared);
-  readXml(bytes, sheet.part, reader);
+  walkXml(bytes, sheet.part, reader);
   const widths = reader.widths.slice(0, reader.grid.lastColumn + 1);
   const { rows } = reader.grid;
   const layout = reader.layout === undefined ? {} : { layout: reader.layout.layout() };

@@ -12,7 +12,7 @@ export class SheetPlace {
   beginRow(stated: string | undefined): void {
     this.row = stated === undefined ? this.row + 1 : Number(stated) - 1;
     this.column = -1;
-    if (!(this.row >= 0)) throw this.#misplaced(stated ?? '');
+    if (!Number.isInteger(this.row) || this.row < 0) throw this.#misplaced(stated ?? '');
   }
 
   beginCell(stated: string | undefined): void {

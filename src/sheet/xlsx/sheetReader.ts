@@ -6,10 +6,11 @@ import type { CellLook } from '../book/cellLook.js';
 import { from1900 } from '../book/from1900.js';
 import { isDateFormat } from '../book/isDateFormat.js';
 import type { SheetGrid } from '../book/sheetGrid.js';
-import type { XmlAttributes } from '../xml/readXml.js';
+import type { XmlAttributes } from '../xml/walkXml.js';
 import { digitWidth } from './digitWidth.js';
 import { LayoutReader } from './layoutReader.js';
 import { putColumnWidths } from './putColumnWidths.js';
+import { RichText } from './richText.js';
 import { SharedFormulas } from './sharedFormulas.js';
 import type { SharedParts } from './sharedParts.js';
 import { SheetPlace } from './sheetPlace.js';
@@ -31,11 +32,10 @@ export class SheetReader {
   readonly #digit: number;
   #cell: XmlAttributes | undefined;
   #formula: XmlAttributes | undefined;
-  #inside: 'value' | 'formula' | 'inline' | undefined;
+  #inside: 'value' | 'formula' | undefined;
   #value: string | undefined;
   #formulaText = '';
-  #inline = '';
-  #aloud = 0;
+  #inline: RichText | undefined;
   #columns = 0;
 
   constructor(
@@ -53,8 +53,8 @@ export class SheetReader {
     else if (element === 'v' && this.#cell !== undefined) [this.#inside, this.#value] = ['value', ''];
     else if (element === 'f' && this.#cell !== undefined) [this.#inside, this.#formula] = ['formula', attributes];
     else if (element === 'row') this.#beginRow(attributes);
-    else if (element === 'rPh') this.#aloud++;
-    else if (element === 't' && this.#cell !== undefined && this.#aloud === 0) this.#inside = 'inline';
+    else if (element === 'is' && this.#cell !== undefined) this.#inline = new RichText();
+    else if (this.#inline !== undefined) this.#inline.open(element);
     else if (element === 'col') this.#putColumns(attributes);
     else if (element === 'mergeCell') this.#merge(attributes['ref']);
     else this.layout?.open(element, attributes);
@@ -63,13 +63,13 @@ export class SheetReader {
   text(text: string): void {
     if (this.#inside === 'value') this.#value = (this.#value ?? '') + text;
     else if (this.#inside === 'formula') this.#formulaText += text;
-    else if (this.#inside === 'inline') this.#inline += text;
+    else this.#inline?.add(text);
   }
 
   close(element: string): void {
     if (element === 'c') this.#endCell();
-    else if (element === 'rPh') this.#aloud--;
-    else if (element === 'v' || element === 'f' || element === 't') this.#inside = undefined;
+    else if (element === 'v' || element === 'f') this.#inside = undefined;
+    else this.#inline?.close(element);
   }
 
   #putColumns(attributes: XmlAttributes): void {
@@ -91,20 +91,21 @@ export class SheetReader {
   #beginCell(attributes: XmlAttributes): void {
     this.#at.beginCell(attributes['r']);
     this.#cell = attributes;
-    this.#formula = this.#value = this.#inside = undefined;
-    this.#formulaText = this.#inline = '';
+    this.#formula = this.#value = this.#inside = this.#inline = undefined;
+    this.#formulaText = '';
   }
 
   #endCell(): void {
     const attributes = this.#cell;
     if (attributes === undefined) return;
-    this.#cell = undefined;
+    const inline = this.#inline?.text;
+    this.#cell = this.#inline = undefined;
     const { row, column } = this.#at;
     const type = attributes['t'];
     const style = Number(attributes['s'] ?? 0);
     let format = this.shared.formats[style];
     const look = this.#lookOf(style);
-    const value = storedValue({ type, text: this.#value, inline: this.#inline }, this.shared.strings);
+    const value = storedValue({ type, text: this.#value, inline }, this.shared.strings);
     const formula = this.#formula === undefined ? undefined : this.#formulaOf(this.#formula);
     if (value === null && formula === undefined) {
       if (format !== undefined || look !== undefined) this.grid.putBlank(row, column, { format: format ?? '', look });

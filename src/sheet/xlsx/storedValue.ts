@@ -1,14 +1,15 @@
 import { FileProblem } from '../zip/fileProblem.js';
 import type { CellValue } from '../cell/cellValue.js';
 import { serialOfIso } from '../book/serialOfIso.js';
-import { unescapedText } from './unescapedText.js';
+import { unescapedText } from './escapedText.js';
 
 /** What stands in a cell of a sheet part. */
 interface StoredCell {
   readonly type: string | undefined;
   /** Undefined where the cell has no value: empty, or a formula that was never computed. */
   readonly text: string | undefined;
-  readonly inline: string;
+  /** The text of `<is>`. */
+  readonly inline: string | undefined;
 }
 
 /** The value of a cell. A number no spreadsheet could hold stays the text it is, so that it can be seen. */
@@ -20,7 +21,7 @@ export function storedValue(cell: StoredCell, strings: readonly string[]): CellV
     case 'str':
       return cell.text === undefined ? null : unescapedText(text);
     case 'inlineStr':
-      return unescapedText(cell.inline);
+      return unescapedText(cell.inline ?? '');
     case 'b':
       return text === '' ? null : text.trim() === '1' || text.trim() === 'true';
     case 'e':

@@ -1,11 +1,11 @@
 import type { BookTable } from '../book/book.js';
 import { bookLimits } from '../book/bookLimits.js';
-import type { PackageParts } from '../book/packageParts.js';
+import type { PackageParts } from '../zip/packageParts.js';
 import { rangeIn } from '../address/cellRange.js';
-import { readXml, type XmlAttributes } from '../xml/readXml.js';
+import { walkXml, type XmlAttributes } from '../xml/walkXml.js';
 import { relationsOf } from './relationsOf.js';
 import { spreadsheetPrefixes } from './spreadsheetPrefixes.js';
-import { unescapedText } from './unescapedText.js';
+import { unescapedText } from './escapedText.js';
 import type { SheetPart } from './workbookPart.js';
 
 /** The named tables that a sheet points to. */
@@ -21,7 +21,7 @@ export function tablesOfSheet(parts: PackageParts, sheet: SheetPart): BookTable[
 function tableIn(bytes: Uint8Array, part: string, sheet: string): BookTable[] {
   let table: XmlAttributes | undefined;
   const columns: string[] = [];
-  readXml(bytes, part, {
+  walkXml(bytes, part, {
     prefixes: spreadsheetPrefixes,
     open: (element, attributes) => {
       if (element === 'table') table ??= attributes;

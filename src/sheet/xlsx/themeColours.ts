@@ -1,4 +1,4 @@
-import { readXml } from '../xml/readXml.js';
+import { walkXml } from '../xml/walkXml.js';
 import { colourDigits } from './colourDigits.js';
 
 const prefixes: ReadonlyMap<string, string> = new Map([
@@ -18,7 +18,7 @@ export function themeColours(bytes: Uint8Array, part: string): (string | undefin
   ]);
   let inScheme = false;
   let role = '';
-  readXml(bytes, part, {
+  walkXml(bytes, part, {
     prefixes,
     open: (element, attributes) => {
       if (element === 'clrScheme') inScheme = true;

@@ -1,13 +1,14 @@
 import { FileProblem } from '../zip/fileProblem.js';
 import { bookLimits } from '../book/bookLimits.js';
 import type { DefinedName } from '../book/book.js';
-import type { PackageParts } from '../book/packageParts.js';
-import { readXml, type XmlAttributes } from '../xml/readXml.js';
+import type { PackageParts } from '../zip/packageParts.js';
+import { walkXml, type XmlAttributes } from '../xml/walkXml.js';
 import { type Relation, relationsOf } from './relationsOf.js';
 import { spreadsheetPrefixes } from './spreadsheetPrefixes.js';
 
 /** What the first part of an xlsx file says about all others. */
 export interface WorkbookPart {
+  readonly part: string;
   readonly sheets: readonly SheetPart[];
   readonly names: readonly DefinedName[];
   readonly date1904: boolean;
@@ -31,7 +32,7 @@ export function workbookPart(parts: PackageParts): WorkbookPart {
     return relation?.type === 'worksheet' && parts.has(relation.part) ? [{ name, hidden, part: relation.part }] : [];
   });
   if (sheets.length === 0) throw new FileProblem('The file has no sheet with cells; save it again as .xlsx.');
-  return { sheets, names: read.names, date1904: read.date1904, relations };
+  return { part, sheets, names: read.names, date1904: read.date1904, relations };
 }
 
 interface Listed {
@@ -44,7 +45,7 @@ function listed(bytes: Uint8Array, part: string): Listed {
   const found: Listed = { sheets: [], names: [], date1904: false };
   let name: XmlAttributes | undefined;
   let formula = '';
-  readXml(bytes, part, {
+  walkXml(bytes, part, {
     prefixes: spreadsheetPrefixes,
     open: (element, attributes) => {
       if (element === 'workbookPr') found.date1904 = isTrue(attributes['date1904']);

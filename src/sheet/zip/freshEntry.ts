@@ -1,15 +1,18 @@
 import { deflateSync } from 'fflate';
+import { extraFields, recordPlaces } from './centralRecord.js';
 import { crc32 } from './crc32.js';
+import type { ZipEntry } from './zipEntries.js';
 
-/** A part as it goes into an archive anew: header with name, packed bytes, and its record for the directory. */
+/** A part that goes into an archive: its header with its name, its packed bytes, and its record for the directory. */
 interface FreshEntry {
   readonly local: readonly Uint8Array[];
   /** Its place is filled in by whoever knows it. */
   readonly record: Uint8Array;
 }
 
-/** What a part that replaces another keeps of it. */
-export interface Kept {
+/** What a part that replaces another keeps of the old record: all but its sizes. */
+interface Kept {
+  readonly name: Uint8Array;
   /** Bit 11 says that the name is in UTF-8. */
   readonly flags: number;
   readonly time: number;
@@ -21,17 +24,15 @@ export interface Kept {
   readonly comment: Uint8Array;
 }
 
-/** Under which name, and with what of an older part. */
-export interface FreshName {
-  readonly name: Uint8Array;
-  readonly kept: Kept;
-}
-
 const version = 20;
+const utf8Name = 0x0800;
 
-/** The first part of an .ods file stands unpacked, so that a look at its first bytes tells what it is. */
-export function freshEntry(part: Uint8Array, at: FreshName, stored: boolean): FreshEntry {
-  const { name, kept } = at;
+/**
+ * A part under the name, and with what else is kept, of an older one. The first part of an .ods file stands unpacked,
+ * so that a look at its first bytes shows what it is.
+ */
+export function freshEntry(part: Uint8Array, kept: Kept, stored: boolean): FreshEntry {
+  const { name } = kept;
   const packed = stored ? part : deflateSync(part);
   const common = new DataView(new ArrayBuffer(26));
   [version, kept.flags, stored ? 0 : 8, kept.time, kept.date].forEach((value, index) => {
@@ -47,21 +48,48 @@ export function freshEntry(part: Uint8Array, at: FreshName, stored: boolean): Fr
   const local = new Uint8Array(header.buffer);
   local.set(new Uint8Array(common.buffer), 4);
   local.fill(0, 28, 30);
-  return { local: [local, name, packed], record: recordOf(common, name, kept) };
+  return { local: [local, name, packed], record: recordOf(common, kept) };
 }
 
 /** Extra fields of the directory are not those of the header: they stay in the record alone. */
-function recordOf(common: DataView, name: Uint8Array, kept: Kept): Uint8Array {
-  const record = new Uint8Array(46 + name.length + kept.extra.length + kept.comment.length);
+function recordOf(common: DataView, kept: Kept): Uint8Array {
+  const { name, extra, comment } = kept;
+  const record = new Uint8Array(46 + name.length + extra.length + comment.length);
   const view = new DataView(record.buffer);
   view.setUint32(0, 0x02014b50, true);
   view.setUint16(4, kept.madeBy, true);
   record.set(new Uint8Array(common.buffer), 6);
-  view.setUint16(32, kept.comment.length, true);
+  view.setUint16(32, comment.length, true);
   view.setUint16(36, kept.internal, true);
   view.setUint32(38, kept.external, true);
   record.set(name, 46);
-  record.set(kept.extra, 46 + name.length);
-  record.set(kept.comment, 46 + name.length + kept.extra.length);
+  record.set(extra, 46 + name.length);
+  record.set(comment, 46 + name.length + extra.length);
   return record;
+}
+
+/** Date, attributes, comment and extra fields of a part, but for the sizes of zip64. */
+export function keptOf(bytes: Uint8Array, entry: ZipEntry): Kept {
+  const record = bytes.subarray(entry.recordStart, entry.recordStart + entry.recordLength);
+  const view = new DataView(record.buffer, record.byteOffset, record.byteLength);
+  const { nameStart, extraStart, commentStart } = recordPlaces(view, 0);
+  const fields = extraFields(view, { from: extraStart, to: commentStart }).filter(({ isZip64 }) => !isZip64);
+  return {
+    name: record.subarray(nameStart, extraStart),
+    flags: view.getUint16(8, true) & utf8Name,
+    time: view.getUint16(12, true),
+    date: view.getUint16(14, true),
+    madeBy: view.getUint16(4, true),
+    internal: view.getUint16(36, true),
+    external: view.getUint32(38, true),
+    extra: Uint8Array.from(fields.flatMap(({ from, to }) => [...record.subarray(from, to)])),
+    comment: record.subarray(commentStart),
+  };
+}
+
+/** A part that was not there before carries the first date the format knows, so that the same work gives the same file. */
+export function keptOfNone(name: string): Kept {
+  const none = new Uint8Array(0);
+  const attributes = { flags: utf8Name, time: 0, date: 0x21, madeBy: version, internal: 0, external: 0 };
+  return { ...attributes, name: new TextEncoder().encode(name), extra: none, comment: none };
 }

@@ -1,7 +1,7 @@
 import { Inflate } from 'fflate';
 import { crc32 } from './crc32.js';
 import { FileProblem } from './fileProblem.js';
-import type { ZipEntry } from './zipEntry.js';
+import type { ZipEntry } from './zipEntries.js';
 
 /** So little is handed to the inflater at once that it cannot run far past the size it was promised. */
 const sliceLength = 16 * 1024;

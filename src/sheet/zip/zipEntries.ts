@@ -1,30 +1,40 @@
 import { centralDirectory } from './centralDirectory.js';
 import { type CentralRecord, centralRecord } from './centralRecord.js';
-import { checkName } from './checkName.js';
 import { dataStart } from './dataStart.js';
 import { FileProblem } from './fileProblem.js';
-import type { ZipEntry } from './zipEntry.js';
-import { zipLimits } from './zipLimits.js';
 
-export type { ZipEntry } from './zipEntry.js';
+/** One part of a zip archive, as its central directory lists it and its local header confirms it. */
+export interface ZipEntry extends CentralRecord {
+  /** Where its compressed bytes begin. */
+  readonly dataStart: number;
+}
 
+/** What an archive may claim before anything in it is inflated. Far above any workbook, far below what hurts. */
+const most = {
+  entries: 10_000,
+  /** Bytes of all parts together, inflated. */
+  totalSize: 512 * 1024 * 1024,
+  /** Rows of numbers compress twenty to a hundred times. */
+  ratio: 250,
+  /** Bytes below which a part may be as dense as it likes: a blank picture is. */
+  smallPart: 8 * 1024 * 1024,
+} as const;
 const encrypted = 0x2041;
 
 /** The parts of a zip archive in the order of its central directory, checked before anything is inflated. */
 export function zipEntries(bytes: Uint8Array): ZipEntry[] {
   const directory = centralDirectory(bytes);
-  if (directory.entries > zipLimits.entries) throw tooMany();
+  if (directory.entries > most.entries) throw tooMany();
   const entries: ZipEntry[] = [];
   const names = new Set<string>();
   let total = 0;
   for (let at = directory.start; at < directory.end;) {
     const record = centralRecord(bytes, at, directory.end);
     at += record.recordLength;
-    if (entries.length === zipLimits.entries) throw tooMany();
+    if (entries.length === most.entries) throw tooMany();
     checkRecord(record, names);
     total += record.size;
-    const method = record.method === 0 ? 0 : 8;
-    entries.push({ ...placeOf(record), method, dataStart: dataStart(bytes, record, directory.start) });
+    entries.push({ ...record, dataStart: dataStart(bytes, record, directory.start) });
   }
   if (entries.length !== directory.entries) {
     throw new FileProblem(
@@ -34,11 +44,6 @@ export function zipEntries(bytes: Uint8Array): ZipEntry[] {
   checkSum(total, bytes.length);
   checkOverlaps(entries);
   return entries;
-}
-
-function placeOf(record: CentralRecord): Omit<ZipEntry, 'method' | 'dataStart'> {
-  const { name, crc, compressedSize, size, headerStart, recordStart, recordLength } = record;
-  return { name, crc, compressedSize, size, headerStart, recordStart, recordLength };
 }
 
 function checkRecord(record: CentralRecord, names: Set<string>): void {
@@ -58,13 +63,24 @@ function checkRecord(record: CentralRecord, names: Set<string>): void {
       'The file is packed in a way no spreadsheet program uses; open it there and save it again as .xlsx.',
     );
   }
-  const dense = record.size > zipLimits.smallPart && record.size > record.compressedSize * zipLimits.ratio;
+  const dense = record.size > most.smallPart && record.size > record.compressedSize * most.ratio;
   if (dense || (record.method === 0 && record.size !== record.compressedSize)) throw bomb(record.size);
 }
 
+/** Refuses a name that could lead out of the archive or be read in two ways. */
+function checkName(name: string): void {
+  const isControl = [...name].some((letter) => letter.charCodeAt(0) < 32);
+  const leadsOut = /^(?:\/|[A-Za-z]:)/.test(name) || name.split('/').some((step) => step === '..' || step === '.');
+  if (name === '' || isControl || name.includes('\\') || leadsOut) {
+    throw new FileProblem(
+      `The file was tampered with: its archive has a part named ${JSON.stringify(name.slice(0, 60))}, and no workbook has one like it.`,
+    );
+  }
+}
+
 function checkSum(total: number, length: number): void {
-  const dense = total > 4 * zipLimits.smallPart && total > length * zipLimits.ratio;
-  if (dense || total > zipLimits.totalSize) throw bomb(total);
+  const dense = total > 4 * most.smallPart && total > length * most.ratio;
+  if (dense || total > most.totalSize) throw bomb(total);
 }
 
 /** Parts that share their bytes make a small file unfold without end. */
@@ -82,12 +98,12 @@ function checkOverlaps(entries: readonly ZipEntry[]): void {
 function bomb(size: number): FileProblem {
   const megabytes = Math.round(size / 1024 / 1024);
   return new FileProblem(
-    `The file claims to unfold to ${megabytes} MB, which no log does (at most ${zipLimits.totalSize / 1024 / 1024} MB, and ${zipLimits.ratio} times its size); it is not opened.`,
+    `The file claims to unfold to ${megabytes} MB, which no log does (at most ${most.totalSize / 1024 / 1024} MB, and ${most.ratio} times its size); it is not opened.`,
   );
 }
 
 function tooMany(): FileProblem {
   return new FileProblem(
-    `The archive in the file has more than ${zipLimits.entries.toLocaleString('en-GB')} parts, which no workbook has; it is not opened.`,
+    `The archive in the file has more than ${most.entries.toLocaleString('en-GB')} parts, which no workbook has; it is not opened.`,
   );
 }

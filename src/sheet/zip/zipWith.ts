@@ -1,78 +1,44 @@
 import { centralDirectory } from './centralDirectory.js';
-import { freshEntry, type FreshName, type Kept } from './freshEntry.js';
-import { keptOf } from './keptOf.js';
-import { movedRecord } from './movedRecord.js';
+import { movedRecord } from './centralRecord.js';
+import { freshEntry, keptOf, keptOfNone } from './freshEntry.js';
 import { zipEntries, type ZipEntry } from './zipEntries.js';
 
-const none = new Uint8Array(0);
-/** A part that was not there before carries the first date the format knows, so that the same work gives the same file. */
-const added: Kept = {
-  flags: 0x0800,
-  time: 0,
-  date: 0x21,
-  madeBy: 20,
-  internal: 0,
-  external: 0,
-  extra: none,
-  comment: none,
-};
-
 /**
- * The same archive with the named parts replaced, or added at its end. All others are copied as the packed bytes they
- * are, with their headers, dates, extra fields and order; the comment of the archive stays.
+ * The same archive with the named parts replaced, or added at its end; those given as null are taken out. All others are
+ * copied as the packed bytes they are, with their headers, dates, extra fields and order; the archive's comment stays.
  */
-export function zipWith(bytes: Uint8Array, parts: ReadonlyMap<string, Uint8Array>): Uint8Array {
+export function zipWith(bytes: Uint8Array, parts: ReadonlyMap<string, Uint8Array | null>): Uint8Array {
   const entries = zipEntries(bytes);
   const directory = centralDirectory(bytes);
-  const written: Uint8Array[] = [];
+  const written = new Pieces();
   const records = new Map<string, Uint8Array>();
-  let length = 0;
-  const write = (piece: Uint8Array): void => {
-    written.push(piece);
-    length += piece.length;
-  };
-  const put = (name: string, at: FreshName, part: Uint8Array): void => {
-    const entry = freshEntry(part, at, name === 'mimetype');
-    records.set(name, movedRecord(entry.record, length));
-    entry.local.forEach(write);
+  const put = (name: string, part: Uint8Array, entry?: ZipEntry): void => {
+    const kept = entry === undefined ? keptOfNone(name) : keptOf(bytes, entry);
+    const fresh = freshEntry(part, kept, name === 'mimetype');
+    records.set(name, movedRecord(fresh.record, written.length));
+    fresh.local.forEach((piece) => written.add(piece));
   };
 
-  for (const { entry, start, end } of slots(entries, directory.start)) {
-    const part = entry === undefined ? undefined : parts.get(entry.name);
-    if (entry !== undefined && part !== undefined) {
-      put(entry.name, keptOf(bytes, entry), part);
-      continue;
-    }
-    if (entry !== undefined) records.set(entry.name, movedRecord(recordOf(bytes, entry), length));
-    write(bytes.subarray(start, end));
-  }
-  for (const [name, part] of parts) {
-    if (!records.has(name)) put(name, { name: new TextEncoder().encode(name), kept: added }, part);
-  }
-  const start = length;
-  const names = [...new Set([...entries.map((entry) => entry.name), ...records.keys()])];
-  for (const name of names) write(records.get(name) ?? none);
-  write(endRecord(bytes.subarray(directory.endRecord), { entries: names.length, start, length: length - start }));
-  return joined(written, length);
-}
-
-interface Slot {
-  /** Undefined for bytes in front of the first part. */
-  readonly entry: ZipEntry | undefined;
-  readonly start: number;
-  readonly end: number;
-}
-
-/** A part reaches to the next one, so that sizes written after its data go with it. */
-function slots(entries: readonly ZipEntry[], end: number): Slot[] {
   const inPlace = [...entries].sort((one, other) => one.headerStart - other.headerStart);
-  const first = { entry: undefined, start: 0, end: inPlace[0]?.headerStart ?? end };
-  const parts = inPlace.map((entry, index) => ({
-    entry,
-    start: entry.headerStart,
-    end: inPlace[index + 1]?.headerStart ?? end,
-  }));
-  return [first, ...parts];
+  // Bytes in front of the first part stay.
+  written.add(bytes.subarray(0, inPlace[0]?.headerStart ?? directory.start));
+  inPlace.forEach((entry, index) => {
+    const part = parts.get(entry.name);
+    if (part === null) return;
+    if (part !== undefined) return put(entry.name, part, entry);
+    records.set(entry.name, movedRecord(recordOf(bytes, entry), written.length));
+    // A part reaches to the next one, so that sizes written after its data go with it.
+    written.add(bytes.subarray(entry.headerStart, inPlace[index + 1]?.headerStart ?? directory.start));
+  });
+  const known = new Set(entries.map(({ name }) => name));
+  for (const [name, part] of parts) if (part !== null && !known.has(name)) put(name, part);
+  const start = written.length;
+  const listed = [...known, ...records.keys()];
+  const ordered = [...new Set(listed)].flatMap((name) => records.get(name) ?? []);
+  for (const record of ordered) written.add(record);
+  const place = { entries: ordered.length, start, length: written.length - start };
+  written.add(endRecord(bytes.subarray(directory.endRecord), place));
+  return written.whole();
 }
 
 function recordOf(bytes: Uint8Array, entry: ZipEntry): Uint8Array {
@@ -91,12 +57,22 @@ function endRecord(old: Uint8Array, place: { entries: number; start: number; len
   return record;
 }
 
-function joined(pieces: readonly Uint8Array[], length: number): Uint8Array {
-  const whole = new Uint8Array(length);
-  let at = 0;
-  for (const piece of pieces) {
-    whole.set(piece, at);
-    at += piece.length;
+class Pieces {
+  length = 0;
+  readonly #pieces: Uint8Array[] = [];
+
+  add(piece: Uint8Array): void {
+    this.#pieces.push(piece);
+    this.length += piece.length;
   }
-  return whole;
+
+  whole(): Uint8Array {
+    const whole = new Uint8Array(this.length);
+    let at = 0;
+    for (const piece of this.#pieces) {
+      whole.set(piece, at);
+      at += piece.length;
+    }
+    return whole;
+  }
 }

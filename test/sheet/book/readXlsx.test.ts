@@ -253,7 +253,7 @@ describe('readBook on .xlsx: what surrounds the cells', () => {
     expect(refusal(() => rows('', { parts: { 'xl/worksheets/sheet1.xml': broken } }))).toContain('not well-formed');
     const unknown = sheet.replace('UTF-16', 'rot-13');
     expect(refusal(() => rows('', { parts: { 'xl/worksheets/sheet1.xml': unknown } }))).toContain(
-      'letters nobody knows',
+      'an encoding that is not known here',
     );
   });
 

@@ -6,7 +6,7 @@ import type { CellValue } from '../../../src/sheet/cell/cellValue';
 import type { CellWrite } from '../../../src/sheet/patch/cellWrite';
 import { patchXlsx } from '../../../src/sheet/patch/patchXlsx';
 import { readBook } from '../../../src/sheet/read/readBook';
-import { sheetPartNames } from '../../../src/sheet/book/sheetPartNames';
+import { sheetPartNames } from './sheetPartNames';
 import { zipEntries } from '../../../src/sheet/zip/zipEntries';
 import { wholeExcelize } from './realFiles';
 import { partIn } from './smallWorkbook';

@@ -1,6 +1,7 @@
 import { cellRange } from '../../../src/sheet/address/cellRange';
 import type { CellValue } from '../../../src/sheet/cell/cellValue';
-import { patchXlsx, type CellWrite } from '../../../src/sheet/patch/patchXlsx';
+import type { CellWrite } from '../../../src/sheet/patch/cellWrite';
+import { patchXlsx } from '../../../src/sheet/patch/patchXlsx';
 import { readBook } from '../../../src/sheet/read/readBook';
 import { FileProblem } from '../../../src/sheet/zip/fileProblem';
 import { partIn, rowsIn, sheetPart, smallWorkbook, type SmallWorkbook } from './smallWorkbook';

@@ -2,7 +2,6 @@ import type { CellRange } from '../../address/cellRange.js';
 import { isCellError, type CellValue } from '../../cell/cellValue.js';
 import { isDateFormat } from '../../book/isDateFormat.js';
 import { odsValue } from '../../ods/odsValue.js';
-import { storedError } from '../../cell/storableValue.js';
 import type { CellWrite } from '../cellWrite.js';
 import { spliced } from '../splice.js';
 import { tagWith } from '../tagWith.js';
@@ -60,7 +59,7 @@ function typeOf(cell: OdsCellAt, write: CellWrite, showsDay: boolean): string {
 }
 
 function sameValue(stored: CellValue, value: CellValue): boolean {
-  if (isCellError(stored) && isCellError(value)) return stored.basicValue === storedError(value.basicValue);
+  if (isCellError(stored) && isCellError(value)) return stored.basicValue === value.basicValue;
   return stored === value;
 }
 

@@ -1,6 +1,5 @@
 import { isCellError, type CellValue } from '../../cell/cellValue.js';
 import { FileProblem } from '../../zip/fileProblem.js';
-import { storedError } from '../../cell/storableValue.js';
 import { isoOfSerial } from '../isoOfSerial.js';
 import { durationOf } from './durationOf.js';
 
@@ -24,7 +23,7 @@ export function odsContent(value: CellValue, type: string, isFormula: boolean): 
   if (value === null) return { attributes: {}, shown: undefined };
   if (isCellError(value)) {
     const attributes = { 'office:value-type': 'string', 'office:string-value': '', 'calcext:value-type': 'error' };
-    return { attributes, shown: storedError(value.basicValue) };
+    return { attributes, shown: value.basicValue };
   }
   if (typeof value === 'boolean') {
     return {

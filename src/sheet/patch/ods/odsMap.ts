@@ -1,6 +1,6 @@
 import type { OdsStyles } from '../../ods/odsStyles.js';
-import type { XmlAttributes } from '../../xml/readXml.js';
-import type { ElementAt } from '../sheetMap.js';
+import type { XmlAttributes } from '../../xml/walkXml.js';
+import type { ElementAt } from '../../xml/elementAt.js';
 import type { OdsNaming } from './odsNaming.js';
 
 /** One or several equal cells side by side. */

@@ -1,39 +1,25 @@
 import { odsPrefixes } from '../../ods/odsPrefixes.js';
-import type { XmlAttributes } from '../../xml/readXml.js';
-import type { StartTag } from '../walkXml.js';
+import type { XmlAttributes } from '../../xml/walkXml.js';
+import { FileProblem } from '../../zip/fileProblem.js';
 
-/** Between the prefixes that a file declares on its first element and those of `odsPrefixes`. */
+/** From the prefixes of `odsPrefixes` to those that a file declares on its first element. */
 export class OdsNaming {
-  private readonly knownOf = new Map<string, string>();
   private readonly ofKnown = new Map<string, string>();
-  private readonly names = new Map<string, string>();
 
-  constructor(root: StartTag) {
-    for (const [name, uri] of Object.entries(root.attributes)) {
+  /** @param root the attributes of the first element, as written */
+  constructor(root: XmlAttributes) {
+    for (const [name, uri] of Object.entries(root)) {
       const prefix = /^xmlns:(.+)$/.exec(name)?.[1];
-      const known = odsPrefixes.get(uri ?? '');
-      if (prefix === undefined || known === undefined) continue;
-      this.knownOf.set(prefix, known);
-      if (!this.ofKnown.has(known)) this.ofKnown.set(known, prefix);
+      const known = odsPrefixes.get(uri);
+      if (prefix !== undefined && known !== undefined && !this.ofKnown.has(known)) this.ofKnown.set(known, prefix);
     }
-  }
-
-  /** The name of an element or attribute of the file as it is known here. */
-  known(name: string): string {
-    let known = this.names.get(name);
-    if (known === undefined) {
-      const colon = name.indexOf(':');
-      const prefix = this.knownOf.get(name.slice(0, colon));
-      known = prefix === undefined ? `other:${name}` : prefix + name.slice(colon);
-      this.names.set(name, known);
+    for (const needed of ['table', 'text']) {
+      if (!this.ofKnown.has(needed)) {
+        throw new FileProblem(
+          'content.xml in the file declares its names in an unusual way, it was not changed: save the file again with your spreadsheet program.',
+        );
+      }
     }
-    return known;
-  }
-
-  knownAttributes({ attributes }: StartTag): XmlAttributes {
-    const known: Record<string, string> = Object.create(null);
-    for (const name in attributes) known[this.known(name)] = attributes[name] ?? '';
-    return known;
   }
 
   /** A known name as the file writes it. */

@@ -1,4 +1,4 @@
-import { contentEscaped } from '../contentEscaped.js';
+import { xmlText } from '../../xml/xmlText.js';
 
 /** A text as paragraphs of a cell: lines apart, blanks that would melt together written as elements. */
 export function odsParagraphs(text: string, prefix: string): string {
@@ -9,7 +9,7 @@ export function odsParagraphs(text: string, prefix: string): string {
 }
 
 function lineXml(line: string, prefix: string): string {
-  return contentEscaped(line)
+  return xmlText(line)
     .replace(/^ +| {2,}| +$/g, (blanks) => `<${prefix}s${blanks.length > 1 ? ` ${prefix}c="${blanks.length}"` : ''}/>`)
     .replace(/\t/g, `<${prefix}tab/>`);
 }

@@ -1,4 +1,4 @@
-import type { CellWrites } from '../cellWrites.js';
+import type { CellWrites } from '../cellWrite.js';
 import { spliced, type Splice } from '../splice.js';
 import { tagWith } from '../tagWith.js';
 import type { OdsRowAt } from './odsMap.js';

@@ -1,12 +1,11 @@
-import { closeElement } from '../closeElement.js';
-import { elementAt } from '../elementAt.js';
 import { CellText } from '../../ods/cellText.js';
+import { odsPrefixes } from '../../ods/odsPrefixes.js';
+import { timesRepeated } from '../../ods/odsSpans.js';
 import type { OdsStyles } from '../../ods/odsStyles.js';
-import type { ElementAt } from '../sheetMap.js';
-import { walkXml, type EndTag, type StartTag, type XmlWalker } from '../walkXml.js';
+import { closeElement, type ElementAt, elementAt } from '../../xml/elementAt.js';
+import { walkXml, type XmlAttributes, type XmlTag, type XmlWalker } from '../../xml/walkXml.js';
 import type { OdsCellAt, OdsMap, OdsRowAt, OdsSheetMap } from './odsMap.js';
 import { OdsNaming } from './odsNaming.js';
-import { timesRepeated } from './timesRepeated.js';
 
 const tableDepth = 3;
 const groups = /^table:table-(?:row-group|header-rows|rows|column-group|header-columns|columns)$/;
@@ -23,6 +22,7 @@ export function readOdsContent(xml: string, styles: OdsStyles, asked: OdsAsked):
 }
 
 class ContentReader implements XmlWalker {
+  readonly prefixes = odsPrefixes;
   readonly sheets = new Map<string, OdsSheetMap>();
   naming: OdsNaming | undefined;
   private inBody = false;
@@ -43,23 +43,22 @@ class ContentReader implements XmlWalker {
     private readonly asked: OdsAsked,
   ) {}
 
-  open(tag: StartTag, depth: number): void {
-    this.naming ??= new OdsNaming(tag);
-    const name = this.naming.known(tag.name);
-    if (depth === 1 && name === 'office:body') this.inBody = true;
-    if (!this.inBody) this.styles.open(name, this.naming.knownAttributes(tag));
-    else if (depth === tableDepth && name === 'table:table') this.openSheet(tag, this.naming);
-    else if (this.sheet) this.openInSheet(tag, name, depth - tableDepth - 1 - this.groups, this.sheet);
+  open(name: string, attributes: XmlAttributes, tag: XmlTag): void {
+    this.naming ??= new OdsNaming(tag.attributes);
+    if (tag.depth === 1 && name === 'office:body') this.inBody = true;
+    if (!this.inBody) this.styles.open(name, attributes);
+    else if (tag.depth === tableDepth && name === 'table:table') this.openSheet(attributes, tag);
+    else if (this.sheet) this.openInSheet(name, attributes, tag, this.sheet);
   }
 
-  close(tag: EndTag, depth: number): void {
-    const inside = depth - tableDepth - 1 - this.groups;
-    if (!this.inBody) this.styles.close(this.naming?.known(tag.name) ?? '');
+  close(name: string, tag: XmlTag): void {
+    const inside = this.depthInSheet(tag);
+    if (!this.inBody) this.styles.close(name);
     else if (!this.sheet) return;
     else if (this.paragraph) this.closeInParagraph(this.paragraph, tag, inside);
     else if (inside === 1 && this.row) this.closeCell(tag, this.row);
     else if (inside === 0) this.closeInSheet(tag, this.sheet);
-    else if (depth === tableDepth) this.sheet = undefined;
+    else if (tag.depth === tableDepth) this.sheet = undefined;
     else if (inside === -1) {
       this.groups -= 1;
       if (this.groups === 0) this.sheet.end = tag.to;
@@ -71,44 +70,47 @@ class ContentReader implements XmlWalker {
     else if (this.paragraph) this.shown.text(text);
   }
 
-  private openInSheet(tag: StartTag, name: string, inside: number, sheet: OdsSheetMap): void {
-    if (this.paragraph) this.shown.open(name, this.naming?.knownAttributes(tag) ?? {});
+  /** A row or a column is at 0, a cell at 1, its paragraphs at 2; groups do not count. */
+  private depthInSheet({ depth }: XmlTag): number {
+    return depth - tableDepth - 1 - this.groups;
+  }
+
+  private openInSheet(name: string, attributes: XmlAttributes, tag: XmlTag, sheet: OdsSheetMap): void {
+    const inside = this.depthInSheet(tag);
+    if (this.paragraph) this.shown.open(name, attributes);
     else if (this.cell) {
       if (inside === 2 && name === 'text:p') this.openParagraph(tag, this.cell);
     } else if (this.row) {
-      if (inside === 1 && /^table:(covered-)?table-cell$/.test(name)) this.openCell(tag, this.row);
+      if (inside === 1 && /^table:(covered-)?table-cell$/.test(name)) this.openCell(attributes, tag, this.row);
     } else if (inside !== 0) return;
     else if (groups.test(name)) this.groups += 1;
-    else if (name === 'table:table-row') this.openRow(tag, sheet);
-    else if (name === 'table:table-column') this.openColumn(tag, sheet);
+    else if (name === 'table:table-row') this.openRow(attributes, tag, sheet);
+    else if (name === 'table:table-column') this.openColumn(attributes, sheet);
   }
 
-  private openSheet(tag: StartTag, naming: OdsNaming): void {
-    this.sheetName = naming.knownAttributes(tag)['table:name'] ?? '';
+  private openSheet(attributes: XmlAttributes, tag: XmlTag): void {
+    this.sheetName = attributes['table:name'] ?? '';
     this.sheet = { rows: [], end: tag.to, columnStyles: [] };
     this.sheets.set(this.sheetName, this.sheet);
     [this.nextRow, this.nextColumn, this.groups] = [0, 0, 0];
   }
 
-  private openColumn(tag: StartTag, { columnStyles }: OdsSheetMap): void {
-    const known = this.naming?.knownAttributes(tag) ?? {};
-    this.nextColumn += timesRepeated(known, 'columns');
-    columnStyles.push({ last: this.nextColumn - 1, style: known['table:default-cell-style-name'] });
+  private openColumn(attributes: XmlAttributes, { columnStyles }: OdsSheetMap): void {
+    this.nextColumn += timesRepeated(attributes, 'columns');
+    columnStyles.push({ last: this.nextColumn - 1, style: attributes['table:default-cell-style-name'] });
   }
 
-  private openRow(tag: StartTag, sheet: OdsSheetMap): void {
-    const known = this.naming?.knownAttributes(tag) ?? {};
-    const repeated = timesRepeated(known, 'rows');
-    const style = known['table:default-cell-style-name'];
+  private openRow(attributes: XmlAttributes, tag: XmlTag, sheet: OdsSheetMap): void {
+    const repeated = timesRepeated(attributes, 'rows');
+    const style = attributes['table:default-cell-style-name'];
     this.row = { ...elementAt(tag), row: this.nextRow, repeated, style, cells: [], nextColumn: 0, cellsTo: tag.to };
     this.columns = this.asked(this.sheetName, this.nextRow, repeated);
     sheet.rows.push(this.row);
     this.nextRow += repeated;
   }
 
-  private openCell(tag: StartTag, row: OdsRowAt): void {
+  private openCell(known: XmlAttributes, tag: XmlTag, row: OdsRowAt): void {
     if (!this.columns) return;
-    const known = this.naming?.knownAttributes(tag) ?? {};
     const repeated = timesRepeated(known, 'columns');
     const column = row.nextColumn;
     row.nextColumn += repeated;
@@ -118,7 +120,7 @@ class ContentReader implements XmlWalker {
     this.shown = new CellText();
   }
 
-  private closeCell(tag: EndTag, row: OdsRowAt): void {
+  private closeCell(tag: XmlTag, row: OdsRowAt): void {
     row.cellsTo = tag.to;
     if (!this.cell) return;
     closeElement(this.cell, tag);
@@ -126,20 +128,20 @@ class ContentReader implements XmlWalker {
     this.cell = undefined;
   }
 
-  private openParagraph(tag: StartTag, cell: OdsCellAt): void {
+  private openParagraph(tag: XmlTag, cell: OdsCellAt): void {
     this.paragraph = elementAt(tag);
     cell.paragraphs.push(this.paragraph);
     this.shown.open('text:p', {});
   }
 
-  private closeInParagraph(paragraph: ElementAt, tag: EndTag, inside: number): void {
+  private closeInParagraph(paragraph: ElementAt, tag: XmlTag, inside: number): void {
     if (inside !== 2) return;
     closeElement(paragraph, tag);
     this.shown.close('text:p');
     this.paragraph = undefined;
   }
 
-  private closeInSheet(tag: EndTag, sheet: OdsSheetMap): void {
+  private closeInSheet(tag: XmlTag, sheet: OdsSheetMap): void {
     if (this.row) closeElement(this.row, tag);
     // What follows the rows of a sheet, such as its names, must stay behind them.
     if (this.groups === 0 && (this.row || sheet.rows.length === 0)) sheet.end = tag.to;

@@ -1,6 +1,6 @@
 import type { CellRange } from '../address/cellRange.js';
 import { bookLimits } from '../book/bookLimits.js';
-import type { XmlAttributes } from '../xml/readXml.js';
+import type { XmlAttributes } from '../xml/walkXml.js';
 
 /** The cells that a merged cell, or a formula over several cells, covers; undefined where it stands alone. */
 export function spanAt(
@@ -19,6 +19,11 @@ export function spanAt(
     lastRow: Math.min(place.row + count(rows), bookLimits.rows) - 1,
     lastColumn: Math.min(place.column + count(columns), bookLimits.columns) - 1,
   };
+}
+
+/** How often a row or a cell stands in the sheet. */
+export function timesRepeated(attributes: XmlAttributes, what: 'rows' | 'columns'): number {
+  return Math.min(count(attributes[`table:number-${what}-repeated`]), 2 * bookLimits.rows);
 }
 
 function count(stated: string | undefined): number {

@@ -1,6 +1,6 @@
-import { zipEntries } from '../zip/zipEntries.js';
-import { packageParts } from './packageParts.js';
-import { workbookPart } from '../xlsx/workbookPart.js';
+import { zipEntries } from '../../../src/sheet/zip/zipEntries';
+import { packageParts } from '../../../src/sheet/zip/packageParts';
+import { workbookPart } from '../../../src/sheet/xlsx/workbookPart';
 
 /** The part of an xlsx file that holds each sheet, by the name of the sheet. */
 export function sheetPartNames(bytes: Uint8Array): Map<string, string> {

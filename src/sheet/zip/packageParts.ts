@@ -1,5 +1,5 @@
-import { partOf } from '../zip/partOf.js';
-import type { ZipEntry } from '../zip/zipEntry.js';
+import { partOf } from './partOf.js';
+import type { ZipEntry } from './zipEntries.js';
 
 /** The parts of a package by name; as its rules have it, capital letters make no difference. */
 export interface PackageParts {
