@@ -6,10 +6,14 @@ const MiniCssExtractPlugin = require('mini-css-extract-plugin');
 const { AddInFiles } = require('./src/app/addin/addInFiles.cjs');
 
 const dist = path.resolve(__dirname, 'dist');
-const typescript = {
-  module: { rules: [{ test: /\.ts$/, loader: 'ts-loader', options: { transpileOnly: true } }] },
-  resolve: { extensions: ['.ts', '.js'], extensionAlias: { '.js': ['.ts', '.js'] } },
-};
+const resolve = { extensions: ['.ts', '.js'], extensionAlias: { '.js': ['.ts', '.js'] } };
+
+/** Types are checked elsewhere. Each bundle has an instance of its own, since the compiler options differ. */
+const transpiled = (instance, compilerOptions = {}) => ({
+  test: /\.ts$/,
+  loader: 'ts-loader',
+  options: { transpileOnly: true, instance, compilerOptions },
+});
 
 // Some hosts run the bundle where every look-up of a global is slow: those that hot loops need become locals.
 const globals = 'Math,NaN,Number,Object,Array,Map,Set,String,Float64Array,Uint32Array,Uint8Array';
@@ -18,29 +22,23 @@ const globalsOnce = [
   new webpack.BannerPlugin({ raw: true, footer: true, banner: `})(${globals});` }),
 ];
 
-// The add-in's bundle and its metadata, as host programs load them.
-// Some hosts run functions on an older engine than a browser of today: the bundle keeps to ES2020.
 const wrappers = fs
   .readdirSync(path.resolve(__dirname, 'functions'))
   .map((name) => path.resolve(__dirname, 'functions', name))
   .filter((file) => file.endsWith('.ts') && fs.readFileSync(file, 'utf8').includes('@customfunction'));
 // One entry that imports them all, whichever stand in the folder, so that what they share is one scope.
 const allWrappers = wrappers.map((file) => `import ${JSON.stringify(file)};`).join('');
+
+// The add-in's bundle and its metadata, as host programs load them. Some hosts run functions on an older engine than
+// today's browsers: the bundle keeps to ES2020.
 const functions = {
   name: 'functions',
   entry: { functions: `data:text/javascript,${encodeURIComponent(allWrappers)}` },
   target: ['web', 'es2020'],
   module: {
     parser: { javascript: { exportsPresence: 'error' } },
-    rules: [
-      {
-        test: /\.ts$/,
-        loader: 'ts-loader',
-        options: { transpileOnly: true, instance: 'functions', compilerOptions: { target: 'ES2020', noEmit: false } },
-      },
-    ],
+    rules: [transpiled('functions', { target: 'ES2020', noEmit: false })],
   },
-  resolve: typescript.resolve,
   performance: { hints: false },
   plugins: [
     new CustomFunctionsMetadataPlugin({ input: wrappers, output: 'functions.json' }),
@@ -49,25 +47,14 @@ const functions = {
   ],
 };
 
-// The benchmarks, built by npm run bench alone.
-const bench = {
-  ...typescript,
-  name: 'bench',
-  target: 'node',
-  entry: { bench: './test/bench/run.ts' },
-  externals: { 'playwright-core': 'commonjs playwright-core', exceljs: 'commonjs exceljs' },
-  optimization: { minimize: false },
-};
-
 // The embedded sheet. Most of the sheet component comes minified, and the page is read from this machine: no minifier.
 const page = {
-  ...typescript,
   name: 'page',
   entry: { page: './src/app/page/main.ts' },
   output: { path: dist, chunkFilename: 'page/[id].js' },
   module: {
     rules: [
-      { test: /\.ts$/, loader: 'ts-loader', options: { transpileOnly: true, instance: 'page' } },
+      transpiled('page'),
       { test: /\.css$/, use: [MiniCssExtractPlugin.loader, 'css-loader'] },
       { test: /\.html$/, type: 'asset/resource', generator: { filename: '[name][ext]' } },
     ],
@@ -79,40 +66,54 @@ const page = {
 
 // The local server behind npm start.
 const serve = {
-  ...typescript,
   name: 'serve',
   target: 'node',
   entry: { serve: './src/app/serve/main.ts' },
-  module: { rules: [{ test: /\.ts$/, loader: 'ts-loader', options: { transpileOnly: true, instance: 'serve' } }] },
+  module: { rules: [transpiled('serve')] },
   optimization: { minimize: false },
   node: { __dirname: false },
 };
 
-// The command line. The formula engine, the plots and the writer of templates stand in files of their own, read when needed.
-// The engine's ES modules fail on Node in a dependency: its CommonJS build is taken.
+// The command line. The formula engine, the plots and the writer of templates are in files of their own, read when needed.
+// The engine's ES modules fail on Node in a dependency, so its CommonJS build is taken.
 const commandLine = {
-  ...typescript,
   name: 'command-line',
   target: 'node20',
   entry: { lazaret: ['./src/app/cli/main.ts', 'excelize-wasm/excelize.wasm.gz'] },
   output: { path: dist, chunkFilename: 'lazaret/[id].js' },
   module: {
     rules: [
-      { test: /\.ts$/, loader: 'ts-loader', options: { transpileOnly: true, instance: 'command-line' } },
+      transpiled('command-line'),
       { test: /\.wasm\.gz$/, type: 'asset/resource', generator: { filename: '[base]' } },
     ],
   },
-  resolve: { ...typescript.resolve, conditionNames: ['node', 'require', 'default'], alias: { canvas: false } },
+  resolve: { ...resolve, conditionNames: ['node', 'require', 'default'], alias: { canvas: false } },
   plugins: [new webpack.BannerPlugin({ raw: true, entryOnly: true, banner: '#!/usr/bin/env node' })],
   optimization: { minimize: false },
   performance: { hints: false },
   node: { __dirname: false },
 };
 
+// Programs for whoever works on this: `webpack --env tool=bench` builds dist/bench.js.
+const tools = {
+  bench: './test/bench/run.ts',
+  'audit-figures': './test/engine/audit/faults/run.ts',
+  docs: './src/app/cli/docs/main.ts',
+};
+const tool = (name) => ({
+  name,
+  target: 'node',
+  entry: { [name]: tools[name] },
+  module: { rules: [transpiled(name)] },
+  externals: { 'playwright-core': 'commonjs playwright-core', exceljs: 'commonjs exceljs' },
+  optimization: { minimize: false },
+});
+
 module.exports = (env = {}) =>
-  (env.bench ? [bench] : [functions, page, serve, commandLine]).map((config) => ({
+  (env.tool ? [tool(env.tool)] : [functions, page, serve, commandLine]).map((config) => ({
     mode: 'production',
     stats: 'errors-warnings',
     output: { path: dist },
+    resolve,
     ...config,
   }));

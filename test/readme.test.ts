@@ -1,7 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
-import { examples, exampleTopics } from '../functions/examples.js';
-import { functionTables } from '../src/app/cli/docs/functionTables.js';
-import { withGeneratedPart } from '../src/app/cli/docs/withGeneratedPart.js';
+import { examples } from '../functions/examples.js';
+import { generatedParts, withGeneratedPart } from '../src/app/cli/docs/generatedParts.js';
 import type { FunctionCatalogue } from '../src/app/calls/functionCatalogue.js';
 
 const readme = readFileSync('README.md', 'utf8');
@@ -15,10 +14,6 @@ const { scripts, dependencies, devDependencies } = JSON.parse(readFileSync('pack
 const quoted = (text: string): string[] => [...text.matchAll(/`([^`\n]+)`/g)].map((match) => match[1] ?? '');
 
 describe('README.md', () => {
-  it('has the tables that npm run docs writes', () => {
-    expect(readme).toBe(withGeneratedPart(readme, functionTables(catalogue, exampleTopics)));
-  });
-
   it('has a row for every cell function', () => {
     const rows = [...readme.matchAll(/^\| `([A-Z]+)\(/gm)].map((match) => match[1]);
     expect(rows.length).toBeGreaterThan(25);
@@ -72,17 +67,26 @@ describe('DEVELOPERS.md', () => {
   });
 });
 
+describe('what npm run docs writes', () => {
+  it.each(generatedParts(catalogue))('stands in $file: $name', (part) => {
+    const document = part.file === 'README.md' ? readme : developers;
+    expect(part.text.length).toBeGreaterThan(200);
+    expect(document).toBe(withGeneratedPart(document, part));
+  });
+});
+
 describe('withGeneratedPart', () => {
+  const functions = (text: string) => ({ name: 'functions', text });
   const [begin, end] = ['<!-- functions: written by npm run docs -->', '<!-- end of functions -->'];
 
   it('replaces what stands between the markers and nothing else', () => {
-    expect(withGeneratedPart(`a\n${begin}\nold\n${end}\nz`, 'new')).toBe(`a\n${begin}\n\nnew\n\n${end}\nz`);
-    expect(withGeneratedPart(`a${begin}${end}z`, '$& $1')).toBe(`a${begin}\n\n$& $1\n\n${end}z`);
+    expect(withGeneratedPart(`a\n${begin}\nold\n${end}\nz`, functions('new'))).toBe(`a\n${begin}\n\nnew\n\n${end}\nz`);
+    expect(withGeneratedPart(`a${begin}${end}z`, functions('$& $1'))).toBe(`a${begin}\n\n$& $1\n\n${end}z`);
   });
 
   it('throws where a marker is missing or doubled', () => {
     for (const text of ['a', begin, end, `${end}${begin}`, `${begin}${end}${end}`, `${begin}${begin}${end}`]) {
-      expect(() => withGeneratedPart(text, 'new')).toThrow('once each');
+      expect(() => withGeneratedPart(text, functions('new'))).toThrow('once each');
     }
   });
 });

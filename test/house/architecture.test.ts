@@ -1,7 +1,5 @@
-import { readFileSync } from 'node:fs';
 import ts from 'typescript';
 import { floors, tradeWords, type Floor } from './floors.js';
-import { housePicture } from './housePicture.js';
 import { everyNode, sourcesIn, type Import } from './sources.js';
 
 const sources = sourcesIn(['src', 'functions']);
@@ -34,10 +32,6 @@ describe('the house', () => {
     const readers = edges.filter(({ from, to }) => to === 'functions/examples.ts' && !from.startsWith('functions/'));
     expect(readers.length).toBeGreaterThan(0);
     expect(shown(readers.filter(({ from }) => !from.startsWith('src/app/cli/docs/')))).toEqual([]);
-  });
-
-  it('is drawn in DEVELOPERS.md as the table says', () => {
-    expect(readFileSync('DEVELOPERS.md', 'utf8').includes(housePicture())).toBe(true);
   });
 });
 

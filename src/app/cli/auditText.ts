@@ -52,7 +52,7 @@ function tally(findings: readonly Finding[]): string {
 }
 
 /** A text as lines of at most so many characters, broken between words; a longer word has a line to itself. */
-export function wrapped(text: string, width: number): string[] {
+function wrapped(text: string, width: number): string[] {
   const lines: string[] = [];
   for (const word of text.split(' ')) {
     const last = lines.at(-1);

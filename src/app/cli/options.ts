@@ -1,6 +1,6 @@
 import { InvalidArgumentError, Option } from 'commander';
 import { timeIn } from '../../engine/index.js';
-import { type CsvOptions, FileProblem } from '../../sheet/index.js';
+import type { CsvOptions } from '../../sheet/index.js';
 
 /** An existing file may be overwritten, an input file never. */
 export const replaceOption = (): Option => new Option('--replace', 'overwrite an existing file (never an input file)');
@@ -14,23 +14,15 @@ export const nowOption = (): Option =>
 export const asOfOption = (): Option =>
   new Option('--as-of <time>', 'leave out later rows').argParser(momentOf('--as-of'));
 
-/** Commander adds its own words to the refusal. */
-function momentOf(name: string): (text: string) => number {
+/** A time such as "2026-03-01 08:00", or a serial day, as a serial day. */
+function momentOf(option: string): (text: string) => number {
   return (text) => {
-    try {
-      return momentOption(text, name);
-    } catch (fault) {
-      throw fault instanceof FileProblem ? new InvalidArgumentError(fault.message) : fault;
-    }
+    const read = timeIn(/^\d+(?:\.\d+)?$/.test(text.trim()) ? Number(text) : text)(option);
+    if (read.ok) return read.value;
+    throw new InvalidArgumentError(
+      `${option} is "${text}"; write a date or a date and time, such as "2026-03-01 08:00"`,
+    );
   };
-}
-
-/** A time given as an option, such as `--as-of "2026-03-01 08:00"`, as a serial day. */
-export function momentOption(text: string, option: string): number {
-  const serial = /^\d+(?:\.\d+)?$/.test(text.trim()) ? Number(text) : text;
-  const read = timeIn(serial)(option);
-  if (read.ok) return read.value;
-  throw new FileProblem(`${option} is "${text}"; write a date or a date and time, such as "2026-03-01 08:00"`);
 }
 
 const marks = { comma: ',', semicolon: ';', tab: '\t' } as const;

@@ -21,12 +21,14 @@ interface Ended {
 }
 
 /** A command in this process, with the folder of the test as its own. */
-async function lazaret(...args: readonly string[]): Promise<Ended> {
+const lazaret = (...args: readonly string[]): Promise<Ended> => lazaretOn(undefined, args);
+
+async function lazaretOn(columns: number | undefined, args: readonly string[]): Promise<Ended> {
   let [out, err] = ['', ''];
   const terminal: Terminal = {
     out: (text) => (out += `${text}\n`),
     err: (text) => (err += `${text}\n`),
-    columns: undefined,
+    columns,
     progress: () => ({ step: () => undefined, end: () => undefined }),
   };
   const home = process.cwd();
@@ -220,6 +222,17 @@ describe('lazaret audit', () => {
     const { code, out } = await lazaret('audit', 'tank.xlsx');
     expect(code).toBe(1);
     expect(out).toMatch(/danger +row 4, 2026-03-03 08:00: /);
+  });
+
+  it('breaks its lines between words where the terminal is narrow, and keeps every word', async () => {
+    await workbook('tank.xlsx', [2.25, 2.25, 1.2, 2.25]);
+    const narrow = (await lazaretOn(48, ['audit', 'tank.xlsx'])).out;
+    const wide = (await lazaretOn(400, ['audit', 'tank.xlsx'])).out;
+    const words = (text: string): string[] => text.split(/\s+/);
+    expect(words(narrow)).toEqual(words(wide));
+    const [, ...lines] = narrow.split('\n');
+    expect(lines.length).toBeGreaterThan(wide.split('\n').length);
+    expect(lines.filter((line) => line.length > 48 && words(line.trim()).length > 1)).toEqual([]);
   });
 
   it('gives JSON with the same findings', async () => {

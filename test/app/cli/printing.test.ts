@@ -1,5 +1,4 @@
-import { wrapped } from '../../../src/app/cli/auditText.js';
-import { momentOption } from '../../../src/app/cli/options.js';
+import { asOfOption } from '../../../src/app/cli/options.js';
 import { oneLine, printable } from '../../../src/app/cli/printable.js';
 import { isoFromSerial } from '../../../src/engine/index.js';
 import { cellText, textTable } from '../../../src/app/cli/textTable.js';
@@ -52,24 +51,17 @@ describe('textTable', () => {
   });
 });
 
-describe('wrapped', () => {
-  it('breaks between words and keeps every one', () => {
-    const text = 'the level fell below the low limit between two tests, supercalifragilistic';
-    const lines = wrapped(text, 18);
-    expect(lines.join(' ')).toBe(text);
-    expect(lines.filter((line) => line.length > 18)).toEqual(['supercalifragilistic']);
-  });
-});
+describe('asOfOption', () => {
+  const moment = (text: string): unknown => asOfOption().parseArg?.(text, undefined);
 
-describe('momentOption', () => {
   it('reads a date, a date and time, a serial day', () => {
-    expect(momentOption('2026-03-01', '--as-of')).toBe(46_082);
-    expect(momentOption('2026-03-01 12:00', '--as-of')).toBe(46_082.5);
-    expect(momentOption('46082.5', '--as-of')).toBe(46_082.5);
+    expect(moment('2026-03-01')).toBe(46_082);
+    expect(moment('2026-03-01 12:00')).toBe(46_082.5);
+    expect(moment('46082.5')).toBe(46_082.5);
   });
 
   it('says what is wrong with another text', () => {
-    expect(() => momentOption('yesterday', '--as-of')).toThrow(/^--as-of is "yesterday"; write a date/);
+    expect(() => moment('yesterday')).toThrow(/^--as-of is "yesterday"; write a date/);
   });
 });
 
