@@ -47,7 +47,7 @@ export const floors: readonly Floor[] = [
     knows: ['src/base'],
     doors: ['src/engine/index.ts'],
     layers: [
-      ['references'],
+      ['references', 'dimensions'],
       ['result'],
       ['units'],
       ['limits'],

@@ -3,7 +3,7 @@ import { ok, refuse, type Result } from '../result/result.js';
 import type { Cell } from '../units/cell.js';
 import { misplaced } from '../units/parseQuantity.js';
 import { shown } from '../units/shown.js';
-import { dimensions } from '../units/unitTable.js';
+import { dimensions } from '../dimensions/dimensions.js';
 import { highestLevel, type Level, type Reading } from './reading.js';
 
 const number = String.raw`[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d+)?`;

@@ -1,16 +1,8 @@
+import type { DimensionName } from '../dimensions/dimensions.js';
+
 /** What a value should have been, for the sentence that says what to write. */
 export type ValueKind =
-  | 'litres'
-  | 'millilitres'
-  | 'centimetres'
-  | 'level'
-  | 'strength'
-  | 'salinity'
-  | 'hours'
-  | 'days'
-  | 'grams'
-  | 'celsius'
-  | 'plain'
+  | DimensionName
   | 'whole'
   | 'percent'
   | 'change'

@@ -3,7 +3,7 @@ import { ok, refuse, type Result } from '../result/result.js';
 import { isBlank, type Cell } from './cell.js';
 import { decimalText } from './decimalText.js';
 import { shown } from './shown.js';
-import { dimensions, unitKey, type Dimension, type DimensionName } from './unitTable.js';
+import { dimensions, unitKey, type Dimension, type DimensionName } from '../dimensions/dimensions.js';
 
 /** A cell as a number in the unit of its dimension. There is no default for a unit that is not in the table. */
 export function parseQuantity(cell: Cell, dimension: DimensionName, at: Place): Result<number, Problem> {

@@ -1,4 +1,4 @@
-import type { DimensionName } from '../../units/unitTable.js';
+import type { DimensionName } from '../../dimensions/dimensions.js';
 import { headingKey } from '../headings/columnKinds.js';
 
 /** What a row of a card may set. */

@@ -1,4 +1,4 @@
-import type { DimensionName } from '../../units/unitTable.js';
+import type { DimensionName } from '../../dimensions/dimensions.js';
 
 /** What a column of a log may be. */
 export type ColumnKind =

@@ -1,7 +1,7 @@
 import type { Problem } from '../../result/problem.js';
 import { ok, refuse, type Result } from '../../result/result.js';
 import { shown } from '../../units/shown.js';
-import { dimensions, unitKey, type DimensionName } from '../../units/unitTable.js';
+import { dimensions, looseUnits, printedUnits, unitKey, type DimensionName } from '../../dimensions/dimensions.js';
 import { headingKey } from './columnKinds.js';
 
 /** Units that a heading may name beside those of its dimension. */
@@ -53,16 +53,8 @@ function unitWords(text: string): UnitWords {
     .trim();
   const words = rest.split(/ +/).filter((word) => word !== '');
   const pairs = words.slice(1).map((word, at) => unitKey(`${words[at] ?? ''}${word}`));
-  const loose = [...pairs.filter((pair) => pair === 'impgal' || pair === 'floz'), ...words.map(unitKey)].filter(
-    (key) =>
-      key.includes('/') ||
-      key === '%' ||
-      key === 'ppm' ||
-      key === 'ppb' ||
-      key === 'ppt' ||
-      key === 'psu' ||
-      /^(?:ml|(?:imp)?gal(?:lons?)?|lit(?:re|er)s?|floz|tsp|tbsp)$/.test(key) ||
-      noUnits.test(key),
+  const loose = [...pairs.filter((pair) => printedUnits.get(pair)?.includes(' ')), ...words.map(unitKey)].filter(
+    (key) => key.includes('/') || key === '%' || looseUnits.has(key) || noUnits.test(key),
   );
   const last = words[words.length - 1];
   return { bracketed: brackets, loose, last: last === undefined ? undefined : unitKey(last) };

@@ -5,7 +5,7 @@ import { decimalText } from '../../units/decimalText.js';
 import { parseQuantity } from '../../units/parseQuantity.js';
 import { isWithin } from '../../units/readers/quantityReaders.js';
 import { shown } from '../../units/shown.js';
-import { dimensions, unitKey, type Dimension, type DimensionName } from '../../units/unitTable.js';
+import { dimensions, unitKey, type Dimension, type DimensionName } from '../../dimensions/dimensions.js';
 import type { Limits } from '../../result/problem.js';
 
 /** The US and the imperial gallon differ by a fifth: the card says which one "gal" means. */

@@ -1,6 +1,6 @@
 import type { Cell } from '../../units/cell.js';
 import { decimalText } from '../../units/decimalText.js';
-import { dimensions, type Dimension } from '../../units/unitTable.js';
+import { dimensions, type Dimension } from '../../dimensions/dimensions.js';
 import type { HeadingRead } from '../headings/readHeadings.js';
 import { parseReading } from '../parseReading.js';
 import { plainLevel } from '../plainLevel.js';

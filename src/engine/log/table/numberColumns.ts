@@ -1,6 +1,6 @@
 import type { Limits } from '../../result/problem.js';
 import { isBlank, type Cell } from '../../units/cell.js';
-import { dimensions, type DimensionName } from '../../units/unitTable.js';
+import { dimensions, type DimensionName } from '../../dimensions/dimensions.js';
 import type { HeadingRead } from '../headings/readHeadings.js';
 import type { NumberColumn } from './columnNumbers.js';
 import type { NumberKind } from './log.js';

@@ -3,7 +3,7 @@ import { ok, refuse } from '../../result/result.js';
 import { isBlank, type Cell } from '../cell.js';
 import { misplaced, parseQuantity } from '../parseQuantity.js';
 import { shown } from '../shown.js';
-import { dimensions, type DimensionName } from '../unitTable.js';
+import { dimensions, type DimensionName } from '../../dimensions/dimensions.js';
 import { isWithin } from './quantityReaders.js';
 import type { Reader } from './reader.js';
 

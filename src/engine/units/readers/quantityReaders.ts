@@ -4,7 +4,7 @@ import { isBlank, type Cell } from '../cell.js';
 import { parseQuantity } from '../parseQuantity.js';
 import * as quantity from '../quantity.js';
 import { shown } from '../shown.js';
-import { dimensions, type DimensionName } from '../unitTable.js';
+import { dimensions, type DimensionName } from '../../dimensions/dimensions.js';
 import type { Reader } from './reader.js';
 import { days, type Days, type SerialDay } from '../quantity.js';
 import { parseTime } from '../time/parseTime.js';
