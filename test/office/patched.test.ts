@@ -1,4 +1,5 @@
 import * as XLSX from '@e965/xlsx';
+import { qtNames } from '../../src/app/calls/outsideFunctions.js';
 import { cellRange } from '../../src/sheet/address/cellRange.js';
 import type { CellValue } from '../../src/sheet/cell/cellValue.js';
 import { patchOds } from '../../src/sheet/patch/patchOds.js';
@@ -59,10 +60,14 @@ whereOffice('patchXlsx and patchOds with LibreOffice', () => {
       expect(read?.[20]?.[3]?.fills).toEqual(cellRange('D21:E22'));
     }
     const ods = converted(await byExceljs(), { from: 'xlsx', to: 'ods' });
-    const added = patchOds(ods, [
-      { sheet: 'Log', row: 20, column: 0, value: 46082.5, isDate: true },
-      { sheet: 'Log', row: 20, column: 1, value: 6, formula: 'SUM(1,2,3)' },
-    ]);
+    const added = patchOds(
+      ods,
+      [
+        { sheet: 'Log', row: 20, column: 0, value: 46082.5, isDate: true },
+        { sheet: 'Log', row: 20, column: 1, value: 6, formula: 'SUM(1,2,3)' },
+      ],
+      qtNames,
+    );
     const cells = readBook(converted(added, { from: 'ods', to: 'xlsx' }), 'read.xlsx').sheets[0]?.rows[20];
     expect(cells?.map((cell) => cell?.value)).toEqual([46082.5, 6]);
     expect(cells?.[0]?.format).toMatch(/[yY]/);
@@ -71,17 +76,17 @@ whereOffice('patchXlsx and patchOds with LibreOffice', () => {
 
   it('reads its own .ods patched, with all else untouched', async () => {
     const before = converted(await byExceljs(), { from: 'xlsx', to: 'ods' });
-    const after = patchOds(before, writes);
+    const after = patchOds(before, writes, qtNames);
     expectOthersUntouched(before, after, 'content.xml');
     // It computes every number anew whose formula it does not know, also in a file of its own that nobody touched.
     expect(valuesByOffice(after, 'ods')).toEqual({ ...expectedByOffice, D2: '#NAME?' });
-    expect(patchOds(after, writes)).toBe(after);
+    expect(patchOds(after, writes, qtNames)).toBe(after);
     // The reader complains of number formats that were there before.
     const complaints = jest.spyOn(console, 'error').mockReturnValue();
     const read = XLSX.read(after, { type: 'array' }).Sheets['Log']!;
     complaints.mockRestore();
     expect([read['D2'].v, read['D3'].v, read['J12'].v]).toEqual([7.25, 'new & <text> ', 'typed']);
-    const one = patchOds(before, writes.slice(0, 1));
+    const one = patchOds(before, writes.slice(0, 1), qtNames);
     expect(changedPiece(partIn(before, 'content.xml'), partIn(one, 'content.xml'))).not.toMatch(/<(?!\/?text:)/);
   }, 120_000);
 });

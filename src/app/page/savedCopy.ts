@@ -1,5 +1,6 @@
 import { isoFromSerial } from '../../engine/index.js';
 import { type Book, type CellValue, csvText, isDateFormat, patchOds, patchXlsx } from '../../sheet/index.js';
+import { qtNames } from '../calls/outsideFunctions.js';
 import { changedCells } from './changedCells.js';
 import { copyName } from './copyName.js';
 import type { GridCell, GridSheet } from './gridSheets.js';
@@ -36,7 +37,9 @@ export function savedCopy(shown: ShownFile, sheets: readonly GridSheet[]): Saved
     return sheet === undefined ? [] : changedCells({ sheet, now, formulas: shown.formulas });
   });
   const patched =
-    book.kind === 'ods' ? patchOds(bytes, writes) : grownTables(patchXlsx(bytes, writes), book.tables, shown.tables);
+    book.kind === 'ods'
+      ? patchOds(bytes, writes, qtNames)
+      : grownTables(patchXlsx(bytes, writes), book.tables, shown.tables);
   const count = writes.length === 0 ? 'No' : String(writes.length);
   const origin = shown.isDemo === true ? 'the demo as it was made' : 'the file that was opened';
   const cells = writes.length < 2 ? `${count} cell differs` : `${count} cells differ`;

@@ -1,3 +1,4 @@
+import type { OutsideNames } from '../formula/outsideFunctions.js';
 import { odsPrefixes } from '../ods/odsPrefixes.js';
 import { OdsStyles } from '../ods/odsStyles.js';
 import { walkXml } from '../xml/walkXml.js';
@@ -9,7 +10,7 @@ import { OpenParts } from './openParts.js';
 import { spliced, type Splice } from './splice.js';
 
 /** The .ods file with new values, and where asked formulas, in some of its cells; all else stays byte for byte. */
-export function patchOds(bytes: Uint8Array, writes: readonly CellWrite[]): Uint8Array {
+export function patchOds(bytes: Uint8Array, writes: readonly CellWrite[], outside: OutsideNames): Uint8Array {
   const parts = new OpenParts(bytes);
   const xml = parts.text('content.xml');
   if (xml === undefined) throw new FileProblem('The file is damaged: the part with its sheets is missing.');
@@ -23,7 +24,7 @@ export function patchOds(bytes: Uint8Array, writes: readonly CellWrite[]): Uint8
   const splices: Splice[] = [];
   for (const [name, ofSheet] of asked) {
     const sheet = map.sheets.get(name);
-    if (sheet) splices.push(...odsSheetSplices(xml, ofSheet, { map, sheet }));
+    if (sheet) splices.push(...odsSheetSplices(xml, ofSheet, { map, sheet, outside }));
   }
   parts.put('content.xml', spliced(xml, splices));
   return parts.file();

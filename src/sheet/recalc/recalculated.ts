@@ -38,7 +38,7 @@ export async function recalculated(
   const answers = await evaluatedBook(book, outside, terms);
   const { writes, changes } = plannedWrites(book, answers);
   const patched =
-    writes.length === 0 ? bytes : book.kind === 'ods' ? patchOds(bytes, writes) : patchXlsx(bytes, writes);
+    writes.length === 0 ? bytes : book.kind === 'ods' ? patchOds(bytes, writes, outside) : patchXlsx(bytes, writes);
   return {
     bytes: patched,
     changes,

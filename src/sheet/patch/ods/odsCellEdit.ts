@@ -1,6 +1,7 @@
 import type { CellRange } from '../../address/cellRange.js';
 import { isCellError, type CellValue } from '../../cell/cellValue.js';
 import { isDateFormat } from '../../book/isDateFormat.js';
+import type { OutsideNames } from '../../formula/outsideFunctions.js';
 import { odsValue } from '../../ods/odsValue.js';
 import type { CellWrite } from '../cellWrite.js';
 import { spliced } from '../splice.js';
@@ -29,10 +30,10 @@ export function odsCellEdit(
   xml: string,
   cell: OdsCellAt,
   write: CellWrite,
-  { map, style }: { map: OdsMap; style: string | undefined },
+  { map, outside, style }: { map: OdsMap; outside: OutsideNames; style: string | undefined },
 ): string | undefined {
   const format = map.styles.format(style);
-  const formula = formulaChanges(cell, write);
+  const formula = formulaChanges(cell, write, outside);
   const own = cell.known['table:formula'];
   const isFormula = formula['table:formula'] === undefined ? own !== undefined : formula['table:formula'] !== null;
   const isSame = sameValue(odsValue(cell.known, { shown: cell.shown, format }).value, write.value);
@@ -63,11 +64,11 @@ function sameValue(stored: CellValue, value: CellValue): boolean {
   return stored === value;
 }
 
-function formulaChanges(cell: OdsCellAt, { formula, fills }: CellWrite): Changes {
+function formulaChanges(cell: OdsCellAt, { formula, fills }: CellWrite, outside: OutsideNames): Changes {
   const before = cell.known['table:formula'];
   if (formula === null) return before === undefined ? {} : { 'table:formula': null, ...span(cell, undefined) };
   if (formula === undefined) return fills && cell.known['table:number-matrix-columns-spanned'] ? span(cell, fills) : {};
-  const after = openFormula(formula);
+  const after = openFormula(formula, outside);
   return { ...(after === before ? {} : { 'table:formula': after }), ...span(cell, fills) };
 }
 

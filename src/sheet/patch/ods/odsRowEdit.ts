@@ -1,3 +1,4 @@
+import type { OutsideNames } from '../../formula/outsideFunctions.js';
 import type { CellWrite } from '../cellWrite.js';
 import type { Splice } from '../splice.js';
 import { tagWith } from '../tagWith.js';
@@ -7,6 +8,8 @@ import type { OdsCellAt, OdsMap, OdsRowAt, OdsSheetMap } from './odsMap.js';
 export interface OdsContext {
   readonly map: OdsMap;
   readonly sheet: OdsSheetMap;
+  /** The functions whose names an open formula may hold as they are. */
+  readonly outside: OutsideNames;
 }
 
 /** Changes in the cells of a row, in the places of the file; none where it holds all values already. */
@@ -23,7 +26,7 @@ export function odsRowEdit(
     for (const [column, write] of left) {
       if (column >= cell.column + cell.repeated) break;
       left.delete(column);
-      const edit = odsCellEdit(xml, cell, write, { map: context.map, style: styleOf(cell, row, column, context) });
+      const edit = odsCellEdit(xml, cell, write, { ...context, style: styleOf(cell, row, column, context) });
       if (edit !== undefined) edits.set(column - cell.column, edit);
     }
     if (edits.size > 0) splices.push({ from: cell.from, to: cell.to, text: split(xml, cell, edits, context) });
@@ -72,7 +75,7 @@ function cellsBehind(row: OdsRowAt, writes: ReadonlyMap<number, CellWrite>, cont
       paragraphs: [],
       shown: undefined,
     };
-    const edit = odsCellEdit(blank, cell, write, { map: context.map, style: styleOf(cell, row, place, context) });
+    const edit = odsCellEdit(blank, cell, write, { ...context, style: styleOf(cell, row, place, context) });
     if (edit === undefined) continue;
     const gap = place - column;
     if (gap > 0) text += gap === 1 ? blank : tagWith(blank, { [repeated]: String(gap) });

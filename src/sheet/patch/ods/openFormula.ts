@@ -1,8 +1,11 @@
+import type { StoredFormula } from '../../cell/formulaText.js';
 import { formulaTokens, type Token } from '../../formula/formulaTokens.js';
+import { typedName } from '../../formula/functionName.js';
+import type { OutsideNames } from '../../formula/outsideFunctions.js';
 import { FileProblem } from '../../zip/fileProblem.js';
 
 /** A stored formula as an .ods file holds it: `of:=SUM([.A1:.B2];1)`. Refused where the open format has no word for a part of it. */
-export function openFormula(formula: string): string {
+export function openFormula(formula: StoredFormula, outside: OutsideNames): string {
   const tokens = formulaTokens(formula.replace(/^=/, ''));
   const brackets: boolean[] = [];
   let inArray = false;
@@ -16,19 +19,23 @@ export function openFormula(formula: string): string {
     // Between arguments stands a semicolon; a comma outside of a call joins ranges.
     if (kind === 'comma') return inArray || (brackets[brackets.length - 1] ?? false) ? ';' : '~';
     if (kind === 'semicolon') return '|';
-    if (!isKnown(token, tokens[index - 1], tokens[index + 1])) throw cannotHold(formula);
+    if (!isKnown(token, outside, [tokens[index - 1], tokens[index + 1]])) throw cannotHold(formula);
     return text;
   });
   return `of:=${pieces.join('')}`;
 }
 
-function isKnown({ kind, text }: Token, before: Token | undefined, after: Token | undefined): boolean {
+function isKnown(
+  { kind, text }: Token,
+  outside: OutsideNames,
+  [before, after]: readonly (Token | undefined)[],
+): boolean {
   if (kind === 'unknown' || kind === 'outside' || kind === 'table') return false;
   if (kind === 'operator') return text !== '#' && text !== '@' && text !== ':';
   // A blank between two ranges means what they share.
   if (kind === 'space') return before?.kind !== 'reference' || after?.kind !== 'reference';
   if (kind === 'function')
-    return !/^_xl(fn|ws|pm)\./i.test(text) && (!text.includes('.') || /^(_xldudf_)?QT[._]/i.test(text));
+    return !/^_xl(fn|ws|pm)\./i.test(text) && (!text.includes('.') || outside.has(typedName(text)));
   return kind !== 'name' || !(text.includes('!') || /^_xl/i.test(text));
 }
 
