@@ -2,7 +2,7 @@ import type { Problem } from '../result/problem.js';
 import { ok, refuse, type Result } from '../result/result.js';
 import { isBlank, type Cell } from '../units/cell.js';
 import { serialEnd } from '../units/time/parseTime.js';
-import { plainIsoSerial } from '../units/time/plainIsoSerial.js';
+import { plainIsoSerial } from '../../base/plainIsoSerial.js';
 import { ColumnWriter } from './columnWriter.js';
 import { isHeadingText, parallelRanges, type RawRange } from './parallelRanges.js';
 import { plainLevel } from './plainLevel.js';

@@ -1,8 +1,8 @@
-import type { CsvColumn, UnclearNumber, WrittenCell } from './csvColumn.js';
+import type { CsvColumn, UnclearNumber, WrittenCell } from './csvCells.js';
 import type { FoundOrder } from './dateOrders.js';
 import type { DecimalMarks } from './decimalMarks.js';
-import { delimiterName } from './delimiterName.js';
-import { numberBy, type DecimalMark } from './numberBy.js';
+import { delimiterName } from './delimiterIn.js';
+import { numberBy, type DecimalMark } from './numberText.js';
 
 interface FoundInCsv {
   readonly encoding: string;

@@ -1,9 +1,7 @@
 import { FileProblem } from '../zip/fileProblem.js';
-import { addressOf } from '../address/addressOf.js';
-import { cellName } from './cellName.js';
-import type { CsvColumn, UnclearDate } from './csvColumn.js';
+import { columnLetters } from '../address/addressOf.js';
+import { cellName, type CsvColumn, type UnclearDate } from './csvCells.js';
 import { dateOrderNames, dateSerial, type DateOrder } from './dateSerial.js';
-import { possibleOrders, type PossibleOrders } from './possibleOrders.js';
 
 export interface FoundOrder {
   readonly order: DateOrder;
@@ -75,10 +73,44 @@ function unclear(cell: UnclearDate, orders: readonly DateOrder[]): string {
   const readings = dateOrderNames.filter((order) => orders.includes(order)).join(' or ');
   return (
     `In ${cellName(cell)} the date "${cell.text.trim()}" may be ${readings}, and nothing in column ` +
-    `${addressOf(0, cell.column).slice(0, -1)} says which; write dates like 2026-03-01, or say whether the day or the month comes first`
+    `${columnLetters(cell.column)} says which; write dates like 2026-03-01, or say whether the day or the month comes first`
   );
 }
 
 function notAsAsked(cell: UnclearDate, order: DateOrder): string {
   return `The date "${cell.text.trim()}" in ${cellName(cell)} is not ${order}, as was said of the file`;
+}
+
+interface PossibleOrders {
+  /** One or more that give a day for every date of the column. */
+  readonly orders: readonly DateOrder[];
+  /** The cell that settles it, else the first. */
+  readonly cell: UnclearDate;
+}
+
+/** The orders in which all dates of a column can be read; null where it has none. Two that contradict are refused. */
+function possibleOrders(dates: readonly UnclearDate[]): PossibleOrders | null {
+  let orders: readonly DateOrder[] = [];
+  let cell: UnclearDate | null = null;
+  for (const date of dates) {
+    const own = dateOrderNames.filter((order) => !Number.isNaN(dateSerial(date, order)));
+    // The 31st of February stays a text.
+    if (own.length === 0) continue;
+    if (cell === null) [orders, cell] = [own, date];
+    const both = orders.filter((order) => own.includes(order));
+    if (both.length === 0) throw new FileProblem(contradiction(cell, orders, date, own));
+    if (both.length < orders.length) [orders, cell] = [both, date];
+  }
+  return cell === null ? null : { orders, cell };
+}
+
+function contradiction(
+  first: UnclearDate,
+  ofFirst: readonly DateOrder[],
+  second: UnclearDate,
+  ofSecond: readonly DateOrder[],
+): string {
+  const said = (cell: UnclearDate, orders: readonly DateOrder[]): string =>
+    `"${cell.text.trim()}" in row ${cell.row + 1} is ${orders.join(' or ')}`;
+  return `The dates of one column contradict each other: ${said(first, ofFirst)}, ${said(second, ofSecond)} (${cellName(second)}); write all of them like 2026-03-14`;
 }

@@ -1,6 +1,5 @@
 import { serialFromDate } from '../../base/serialFromDate.js';
-import type { DateParts } from './dateText.js';
-import { fullYear } from './fullYear.js';
+import { type DateParts, fullYear } from './dateText.js';
 
 export type DateOrder = 'day first' | 'month first' | 'year first';
 

@@ -1,6 +1,4 @@
 import { serialFromDate } from '../../base/serialFromDate.js';
-import { clockText } from './clockText.js';
-import { fullYear } from './fullYear.js';
 
 /** A date whose order of day and month the text alone need not say. */
 export interface DateParts {
@@ -66,4 +64,36 @@ function certain(date: readonly unknown[], time: string | undefined): CertainDat
 
 function monthOf(name = ''): number {
   return monthName.test(name) ? months.indexOf(name.slice(0, 3).toLowerCase()) + 1 : NaN;
+}
+
+/** A year as written: of two digits, those below 70 are of this century. */
+export function fullYear(digits: string | undefined): number {
+  const year = Number(digits);
+  if (digits?.length !== 2) return year;
+  return year < 70 ? 2000 + year : 1900 + year;
+}
+
+const clock = /^(\d{1,2})(?:([:.])(\d{2}))?(?::(\d{2}(?:[.,]\d{1,6})?))?\s*([ap])?\.?(m)?\.?$/i;
+
+interface ClockTerms {
+  /** After a date 08.30 is a time; alone it is a number. */
+  readonly takesPoint: boolean;
+}
+
+/** A time of day such as 08:00, 9:30 PM or 9 pm as a fraction of a day; NaN: it is none. */
+function clockText(text: string, { takesPoint }: ClockTerms): number {
+  const match = clock.exec(text);
+  if (match === null) return NaN;
+  const [, hours = '', mark, minutes, seconds = '0', half, m] = match;
+  if ((half === undefined) !== (m === undefined)) return NaN;
+  if (minutes === undefined && half === undefined) return NaN;
+  if (mark === '.' && half === undefined && !takesPoint) return NaN;
+  const hour = half === undefined ? Number(hours) : twelveHours(Number(hours), half.toLowerCase());
+  const minute = Number(minutes ?? 0);
+  const second = Number(seconds.replace(',', '.'));
+  return hour < 24 && minute < 60 && second < 60 ? (hour * 3600 + minute * 60 + second) / 86400 : NaN;
+}
+
+function twelveHours(hour: number, half: string): number {
+  return hour < 1 || hour > 12 ? NaN : (hour % 12) + (half === 'p' ? 12 : 0);
 }

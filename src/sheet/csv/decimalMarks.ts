@@ -1,7 +1,6 @@
 import { FileProblem } from '../zip/fileProblem.js';
-import { cellName } from './cellName.js';
-import type { CsvColumn, UnclearNumber, WrittenCell } from './csvColumn.js';
-import { numberBy, type DecimalMark } from './numberBy.js';
+import { cellName, type CsvColumn, type UnclearNumber, type WrittenCell } from './csvCells.js';
+import { numberBy, type DecimalMark } from './numberText.js';
 
 interface DecimalTerms {
   readonly columns: readonly CsvColumn[];

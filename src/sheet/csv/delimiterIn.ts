@@ -1,8 +1,6 @@
 import { FileProblem } from '../zip/fileProblem.js';
 import { csvRecords } from './csvRecords.js';
-import { delimiterName } from './delimiterName.js';
-import { isPlainField } from './isPlainField.js';
-import { isWordsRecord } from './isWordsRecord.js';
+import { isPlainField, isWordsRecord } from './plainFields.js';
 
 const candidates = [',', ';', '\t', '|'];
 const sampled = 500;
@@ -66,4 +64,11 @@ function plainShare(records: Records): number {
     .flat()
     .filter((field) => field.trim() !== '');
   return fields.filter(isPlainField).length / fields.length;
+}
+
+const names: Readonly<Record<string, string>> = { ',': 'commas', ';': 'semicolons', '\t': 'tabs', '|': 'upright bars' };
+
+/** What parts the fields, in words. */
+export function delimiterName(delimiter: string): string {
+  return names[delimiter] ?? `"${delimiter}"`;
 }

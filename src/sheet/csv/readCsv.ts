@@ -1,7 +1,7 @@
+import { sheetLimits } from '../address/sheetLimits.js';
 import type { Book } from '../book/book.js';
 import { FileProblem } from '../zip/fileProblem.js';
 import { csvCells, type CsvCells } from './csvCells.js';
-import type { CsvOptions } from './csvOptions.js';
 import { csvRecords, type CsvRecords } from './csvRecords.js';
 import { csvRemarks } from './csvRemarks.js';
 import { dateOrders, type FoundOrder } from './dateOrders.js';
@@ -9,12 +9,19 @@ import { dateSerial } from './dateSerial.js';
 import { decimalMarks, type DecimalMarks } from './decimalMarks.js';
 import { decodedText } from './decodedText.js';
 import { delimiterIn } from './delimiterIn.js';
-import { numberBy } from './numberBy.js';
+import { numberBy } from './numberText.js';
 import { refuseTornNumbers } from './refuseTornNumbers.js';
 
+/** What a person says about a csv file, so that it need not be found out. */
+export interface CsvOptions {
+  /** One character. */
+  readonly delimiter?: string;
+  readonly decimal?: 'point' | 'comma';
+  readonly dates?: 'day first' | 'month first';
+}
+
 const mostBytes = 64 * 1024 * 1024;
-const mostRows = 1_048_576;
-const mostColumns = 16_384;
+const { rows: mostRows, columns: mostColumns } = sheetLimits;
 const mostFields = 10_000_000;
 
 /** A first line such as `sep=;` says what parts the fields, and is no row. */

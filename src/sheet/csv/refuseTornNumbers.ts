@@ -1,5 +1,5 @@
 import { FileProblem } from '../zip/fileProblem.js';
-import { isWordsRecord } from './isWordsRecord.js';
+import { isWordsRecord } from './plainFields.js';
 import { numberText } from './numberText.js';
 
 const whole = /^\s*[+-]?\d{1,4}$/;

@@ -1,7 +1,7 @@
 import type { CellValue } from '../cell/cellValue.js';
-import { serialOfIso } from '../book/serialOfIso.js';
+import { serialOfIso } from '../book/isoDay.js';
 import type { XmlAttributes } from '../xml/walkXml.js';
-import { daysOfDuration } from './daysOfDuration.js';
+import { daysOfDuration } from './duration.js';
 
 /** The value of a cell, and a format for days and times that have none of their own. */
 interface OdsValue {

@@ -2,7 +2,7 @@ import type { CellValue } from '../cell/cellValue.js';
 import { dayIn1904 } from '../cell/days1904.js';
 import { cellContent, type CellContent } from './cellContent.js';
 import type { CellWrite } from './cellWrite.js';
-import { isoOfSerial } from './isoOfSerial.js';
+import { isoOfSerial } from '../book/isoDay.js';
 import type { SheetContext } from './workbookContext.js';
 import type { CellAt } from './sheetMap.js';
 

@@ -53,7 +53,9 @@ function clockRemarks(formulas: readonly RunFormula[], texts: FormulaTexts, now:
   );
   if (used === undefined) return [];
   const where = `${used.sheet}!${addressOf(used.row, used.column)}`;
-  return [`${where} asks for the present time: the answers hold for ${isoFromSerial(now)}, and its own stored value stays`];
+  return [
+    `${where} asks for the present time: the answers hold for ${isoFromSerial(now)}, and its own stored value stays`,
+  ];
 }
 
 function readerRemarks(others: readonly RunFormula[], texts: FormulaTexts, changes: readonly CellChange[]): string[] {
@@ -62,7 +64,5 @@ function readerRemarks(others: readonly RunFormula[], texts: FormulaTexts, chang
   );
   if (readers.size === 0) return [];
   const [them, they] = readers.size === 1 ? ['formula reads', 'it'] : ['formulas read', 'them'];
-  return [
-    `${readers.size} other ${them} cells that changed; a spreadsheet program recalculates ${they}`,
-  ];
+  return [`${readers.size} other ${them} cells that changed; a spreadsheet program recalculates ${they}`];
 }

@@ -1,4 +1,4 @@
-import { addressOf } from '../address/addressOf.js';
+import { columnLetters } from '../address/addressOf.js';
 import { bookLimits } from '../book/bookLimits.js';
 
 /**
@@ -46,5 +46,5 @@ function shiftedColumn(fixed: string | undefined, letters: string, by: number): 
   if (fixed === '$') return `$${letters}`;
   const column = [...letters.toUpperCase()].reduce((number, letter) => number * 26 + letter.charCodeAt(0) - 64, 0) - 1;
   const shifted = column + by;
-  return shifted >= 0 && shifted < bookLimits.columns ? addressOf(0, shifted).slice(0, -1) : undefined;
+  return shifted >= 0 && shifted < bookLimits.columns ? columnLetters(shifted) : undefined;
 }

@@ -1,6 +1,6 @@
 import { FileProblem } from '../zip/fileProblem.js';
 import type { CellValue } from '../cell/cellValue.js';
-import { serialOfIso } from '../book/serialOfIso.js';
+import { serialOfIso } from '../book/isoDay.js';
 import { unescapedText } from './escapedText.js';
 
 /** What stands in a cell of a sheet part. */

@@ -4,7 +4,7 @@ import type { CellValue } from '../../../src/sheet/cell/cellValue';
 import { loadExcelize } from '../../../src/app/templates/loadExcelize';
 import type { Book } from '../../../src/sheet/book/book';
 import { readBook } from '../../../src/sheet/read/readBook';
-import { serialOfIso } from '../../../src/sheet/book/serialOfIso';
+import { serialOfIso } from '../../../src/sheet/book/isoDay';
 import { cellAt } from './values';
 
 /** A log as a keeper writes it: times, readings with holes, words, a check box, a formula. */

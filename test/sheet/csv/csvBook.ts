@@ -1,5 +1,4 @@
-import type { CsvOptions } from '../../../src/sheet/csv/csvOptions.js';
-import { readCsv } from '../../../src/sheet/csv/readCsv.js';
+import { type CsvOptions, readCsv } from '../../../src/sheet/csv/readCsv.js';
 import type { CellValue } from '../../../src/sheet/cell/cellValue.js';
 import type { Book } from '../../../src/sheet/book/book.js';
 import { FileProblem } from '../../../src/sheet/zip/fileProblem.js';

@@ -1,7 +1,7 @@
 import type { Problem } from '../../result/problem.js';
 import type { Cell } from '../../units/cell.js';
 import { isBlank } from '../../units/cell.js';
-import { plainIsoSerial } from '../../units/time/plainIsoSerial.js';
+import { plainIsoSerial } from '../../../base/plainIsoSerial.js';
 import { serialEnd } from '../../units/time/parseTime.js';
 import { isBlankOrZero, rowTime } from '../rowTime.js';
 

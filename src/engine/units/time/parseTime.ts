@@ -4,7 +4,7 @@ import { isBlank, type Cell } from '../cell.js';
 import { misplaced } from '../parseQuantity.js';
 import { serialDay, type SerialDay } from '../quantity.js';
 import { shown } from '../shown.js';
-import { plainIsoSerial } from './plainIsoSerial.js';
+import { plainIsoSerial } from '../../../base/plainIsoSerial.js';
 import { serialFromDate } from '../../../base/serialFromDate.js';
 import { timeOfDayText } from './timeOfDay.js';
 

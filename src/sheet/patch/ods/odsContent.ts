@@ -1,7 +1,7 @@
 import { isCellError, type CellValue } from '../../cell/cellValue.js';
 import { FileProblem } from '../../zip/fileProblem.js';
-import { isoOfSerial } from '../isoOfSerial.js';
-import { durationOf } from './durationOf.js';
+import { isoOfSerial } from '../../book/isoDay.js';
+import { durationOf } from '../../ods/duration.js';
 
 // Control characters, the two that are no characters, and halves of pairs cannot stand in XML.
 const forbidden =

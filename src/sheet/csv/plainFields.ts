@@ -1,4 +1,10 @@
-import { isPlainField } from './isPlainField.js';
+import { dateText } from './dateText.js';
+import { numberText } from './numberText.js';
+
+/** Whether a field is plainly a number, a date or a time. */
+export function isPlainField(field: string): boolean {
+  return numberText(field) !== null || dateText(field) !== null;
+}
 
 /** Whether all that a record says are words, two at least: a heading row. */
 export function isWordsRecord(record: readonly string[]): boolean {

@@ -1,8 +1,8 @@
-import { serialFromDate } from '../../../base/serialFromDate.js';
+import { serialFromDate } from './serialFromDate.js';
 
 /**
  * Serial of the two spellings that fill whole columns, `2026-03-01` and `2026-03-01 08:00` (or T, seconds may follow);
- * NaN for everything else, which parseTime reads with more patience. A million cells pass here, so no pattern matching.
+ * NaN for everything else, which its callers read with more patience. A million cells pass here, so no pattern matching.
  *
  * Definition: date part by serialFromDate, plus the time of day as a fraction of 24 hours.
  *
