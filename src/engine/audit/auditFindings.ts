@@ -1,29 +1,46 @@
-import type { Finding, Severity } from '../rules/finding.js';
+import { auditRules } from '../rules/auditRules.js';
+import type { Finding, FindingAt, Severity } from '../rules/finding.js';
+import { foundBy } from '../rules/foundBy.js';
+import type { Finder } from '../rules/rule.js';
 import type { Treatment } from '../rules/treatment.js';
-import { auditRules } from './auditRules.js';
 
 const order: readonly Severity[] = ['verdict', 'danger', 'warning', 'note'];
 
-/** What the rules find in a treatment: verdicts first, then dangers, warnings and notes, each by row. */
-export function auditFindings(treatment: Treatment): readonly Finding[] {
-  const found: Finding[] = [];
-  const named = new Set<number>();
-  for (const rule of auditRules) {
-    const findings = rule(treatment, named);
-    for (const finding of findings) {
-      found.push(finding);
-      if (finding.row !== null && isCause(finding)) named.add(finding.row);
-    }
-  }
-  return found.sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity) || placeOf(a) - placeOf(b));
-}
-
-/** What nothing explains is no cause: whatever else the reading does is found as well. */
-function isCause({ severity, code }: Finding): boolean {
-  return severity !== 'verdict' && severity !== 'note' && code !== 'unexplained-reading';
+/**
+ * What the rules find in a treatment: verdicts first, then dangers, warnings and notes, each by row; in one row causes
+ * before what follows from them.
+ *
+ * @param treatment log and card
+ * @param rules in any order: it carries no meaning
+ * @returns findings as a table shows them
+ */
+export function auditFindings(treatment: Treatment, rules: readonly Finder[] = auditRules): readonly Finding[] {
+  const found = rules.flatMap((rule) => foundBy(rule, treatment)).filter(isFinding);
+  return found.sort(
+    (a, b) =>
+      order.indexOf(a.severity) - order.indexOf(b.severity) ||
+      placeOf(a) - placeOf(b) ||
+      (rankOf.get(a.code) ?? 0) - (rankOf.get(b.code) ?? 0),
+  );
 }
 
 /** The verdict's lines keep their order, whatever row they name. */
-function placeOf({ severity, row }: Finding): number {
+function placeOf({ severity, row }: FindingAt): number {
   return severity === 'verdict' ? 0 : (row ?? 0);
+}
+
+/** Where a rule's findings stand among others of the same row: after those of the rules it yields to, else by code. */
+const rankOf: ReadonlyMap<string, number> = new Map(
+  auditRules
+    .map((rule) => ({ codes: Object.keys(rule.codes), depth: depthOf(rule) }))
+    .sort((a, b) => a.depth - b.depth || ((a.codes[0] ?? '') < (b.codes[0] ?? '') ? -1 : 1))
+    .flatMap(({ codes }, rank) => codes.map((code) => [code, rank] as const)),
+);
+
+function depthOf({ yieldsTo }: Finder): number {
+  return yieldsTo.reduce((depth, rule) => Math.max(depth, depthOf(rule) + 1), 0);
+}
+
+function isFinding(found: FindingAt & { readonly code: string }): found is Finding {
+  return rankOf.has(found.code);
 }

@@ -1,12 +1,12 @@
 import { heldDays, heldFrom } from '../hold/heldFrom.js';
 import { isLongEnough } from '../hold/holdEnds.js';
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { hoursPerDay, levelTolerance } from '../units/quantity.js';
 import { signsAfterArrival } from '../rules/signsAfterArrival.js';
 import type { Card } from '../log/card.js';
 import type { SignRow, SignStep } from '../rules/signs/signSteps.js';
 import type { Treatment } from '../rules/treatment.js';
-import { meterAccuracyOf } from '../rules/treatmentOf.js';
+import { meterAccuracyOf } from '../rules/meterError.js';
 import { doseNow } from './doseNow.js';
 import { fishAgainstCopper } from './fishAgainstCopper.js';
 import type { Task } from './task.js';

@@ -9,7 +9,7 @@ import type { ReadingColumns } from '../log/readingColumns.js';
 import type { ColumnKind } from '../log/headings/columnKinds.js';
 import type { Problem } from '../result/problem.js';
 import { ok, refuse, type Result } from '../result/result.js';
-import { firstLongEnough } from '../rules/firstLongEnough.js';
+import { firstLongEnough } from '../rules/holdAnswer.js';
 import type { Treatment } from '../rules/treatment.js';
 import { fishRoster } from './fishRoster.js';
 import type { FishEvent, RosterFish } from './rosterFish.js';

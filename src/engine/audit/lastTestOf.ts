@@ -1,4 +1,4 @@
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { eventKinds } from '../log/waterEvents.js';
 import type { Treatment } from '../rules/treatment.js';
 import { instantDays } from '../units/quantity.js';

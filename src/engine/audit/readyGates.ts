@@ -1,5 +1,5 @@
 import { traceHolds } from '../hold/holdTracer.js';
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import type { Treatment } from '../rules/treatment.js';
 import { hoursPerDay, secondDays } from '../units/quantity.js';
 import { copperOutGate } from './gates/copperOutGate.js';

@@ -1,5 +1,5 @@
-import { limits } from '../limits/limits.js';
-import { firstLongEnough } from '../rules/firstLongEnough.js';
+import * as limits from '../limits/limits.js';
+import { firstLongEnough } from '../rules/holdAnswer.js';
 import type { Treatment } from '../rules/treatment.js';
 
 /** The phases of a treatment: raising until the first hold, the hold with its breaks, observation after it. */

@@ -1,4 +1,4 @@
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import type { ReferenceKey } from '../references/references.js';
 import { copperMgPerLitre, fraction, type CopperMgPerLitre, type Fraction } from '../units/quantity.js';
 

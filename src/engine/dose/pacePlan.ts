@@ -1,4 +1,4 @@
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 
 /** How fast a level is raised. [Practice] */
 interface PacePlan {

@@ -1,4 +1,4 @@
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import type { Problem } from '../result/problem.js';
 import { ok, refuse, type Result } from '../result/result.js';
 import { hours, hoursPerDay, millilitres, type Hours, type Millilitres } from '../units/quantity.js';

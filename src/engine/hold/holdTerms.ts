@@ -1,4 +1,4 @@
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { hoursPerDay } from '../units/quantity.js';
 
 /** What counts as a hold. */

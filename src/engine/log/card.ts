@@ -11,7 +11,7 @@ import {
   type SerialDay,
   hoursPerDay,
 } from '../units/quantity.js';
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 
 /** Limits of a band, and for a form with an allowance the limits without it; Infinity: no top. */
 export interface CardBand {

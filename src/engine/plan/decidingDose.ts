@@ -1,5 +1,4 @@
-import type { FormName } from '../dose/forms.js';
-import { copperForms } from '../dose/forms.js';
+import { type FormName, copperForms } from '../dose/forms.js';
 import { pacePlan, type Pace } from '../dose/pacePlan.js';
 import { ramp, type RampStep } from '../dose/ramp.js';
 import { copperMgPerLitre, copperMgPerMl, litres, millilitres, type SerialDay } from '../units/quantity.js';

@@ -1,4 +1,4 @@
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { medicineOf } from './medicineOf.js';
 import { hoursPerDay } from '../units/quantity.js';
 import type { PlanAction } from './planStep.js';

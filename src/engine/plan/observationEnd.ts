@@ -1,5 +1,5 @@
 import type { FormName } from '../dose/forms.js';
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { levelTolerance, serialDay, type CopperMgPerLitre, type SerialDay } from '../units/quantity.js';
 
 interface EndedTreatment {
@@ -34,7 +34,7 @@ interface ObservationEnd {
 export function observationEnd({ ended, level, form }: EndedTreatment): ObservationEnd {
   const ranLow = form === 'chelated' && level !== undefined && level < limits.lowChelatedHold.value - levelTolerance;
   return {
-    earliest: serialDay(ended + (ranLow ? limits.observeAdvised : limits.observeEarliest).value),
+    earliest: serialDay(ended + (ranLow ? limits.observeAdvised.value : limits.observeEarliest.value)),
     advised: serialDay(ended + limits.observeAdvised.value),
   };
 }

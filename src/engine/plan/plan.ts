@@ -1,6 +1,6 @@
 import { copperForms } from '../dose/forms.js';
 import { pacePlan } from '../dose/pacePlan.js';
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { hoursPerDay, secondDays, serialDay } from '../units/quantity.js';
 import { decidingDose } from './decidingDose.js';
 import { medicineSteps } from './medicineSteps.js';
@@ -70,7 +70,7 @@ function holdDayOf({ code }: PlanAction, when: number, { holdStart, holdEnd }: C
 
 function addPreparation({ form, days, pace }: PlanTerms, { prepare }: Course, add: Add): void {
   const { aim, usualLossPerDay } = copperForms[form];
-  const testsADay = (pace === 'urgent' ? limits.testsADayUrgent : limits.testsADayRaising).value;
+  const testsADay = pace === 'urgent' ? limits.testsADayUrgent.value : limits.testsADayRaising.value;
   const tests = testsNeeded({ raisingDays: pacePlan(pace).days, testsADayRaising: testsADay, holdDays: days });
   add(prepare, { code: 'screen' });
   add(prepare, { code: 'measure' });

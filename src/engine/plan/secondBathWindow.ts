@@ -1,4 +1,4 @@
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { days, type Days } from '../units/quantity.js';
 
 interface BathWindow {

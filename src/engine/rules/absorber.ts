@@ -1,15 +1,24 @@
 import { copperForms } from '../dose/forms.js';
 import type { LevelSteps } from '../level/levelSteps.js';
 import { lossEstimate } from '../level/lossEstimate.js';
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { anyTextFits } from '../log/table/anyTextFits.js';
 import { instantDays } from '../units/quantity.js';
-import { holdReached } from './holdReached.js';
+import { holdReached } from './holdAnswer.js';
 import { isDenied } from './isDenied.js';
-import type { Rule } from './rule.js';
 import { steadyLevels, type SteadyLevels } from './steady/steadyLevels.js';
 import { fates } from './steady/steadyPass.js';
 import type { Treatment } from './treatment.js';
+import { daily, type Rule, type Found, type FindingWords } from './rule.js';
+import { percentText } from './phrases.js';
+import { unmatchedChange } from './unmatchedChange.js';
+
+interface Absorber {
+  readonly code: 'absorber';
+  readonly word: string;
+  readonly lossPerDay: number;
+  readonly usual: number;
+}
 
 const things =
   /\b(?:(?:live|dead|dry|lava)[- ]rocks?|rocks?(?! ?(?:beaut|hind|cod|goby|blenn|wrasse|flagtail))|coral (?:sand|rubble|skeletons?|gravel)|aragonite|crushed (?:coral|shells?)|(?:activated )?carbon|gac|resins?|calcareous(?: \w+)?|limestone|oyster shells?|zeolite|(?:bio[- ]?|ceramic |filter |new )?media|polymer pads?)\b/i;
@@ -22,7 +31,24 @@ const removing = /\b(?:remov\w+|took|taken|pulled)(?: out)?(?: the| all| some| o
  * Definition: loss fitted to the readings of the two weeks from the note, stray readings left out; its lower bound lies
  * above the form's usual loss. Notes once the days are held are left alone: carbon then takes the copper out.
  */
-export const absorber: Rule = (treatment, named) => {
+export const absorber: Rule<Absorber> = {
+  about: 'something noted that takes up copper, and the level falling faster from there on',
+  codes: { absorber: ['warning'] },
+  sources: ['Practice'],
+  needs: [['copper'], ['note']],
+  yieldsTo: [...unmatchedChange.yieldsTo, unmatchedChange],
+  find,
+  words,
+  examples: [
+    {
+      log: daily('Cu|note', 2.3, '2.3|added live rock', 2.2, 2.12, 2.04, 1.97, 1.9, 1.82, 1.75),
+      finds: ['warning 3 absorber'],
+    },
+    { log: daily('Cu|note', 2.3, '2.3|added live rock', 2.3, 2.29, 2.3, 2.28, 2.29), finds: [] },
+  ],
+};
+
+function find(treatment: Treatment, named: ReadonlySet<number>): readonly Found<Absorber>[] {
   const { log, card } = treatment;
   const notes = log.texts.note;
   const isNoted = anyTextFits(notes, (text) => things.test(text));
@@ -42,7 +68,16 @@ export const absorber: Rule = (treatment, named) => {
     return [{ severity: 'warning', when, row, source: 'Practice', code: 'absorber', word, lossPerDay, usual }];
   }
   return [];
-};
+}
+
+function words({ word, lossPerDay, usual }: Absorber): FindingWords {
+  return {
+    finding:
+      `"${word}" is noted and the level falls by ${percentText(lossPerDay)} a day from here, against up to ${percentText(usual)} ` +
+      `usual: take it out, and test before each dose.`,
+    why: 'Rock, coral sand, calcareous media, carbon and resin take up copper, and give some of it back later.',
+  };
+}
 
 /** What the note says is in the water, null where it says that it is not, or no longer. */
 function presentThing(text: string): string | null {

@@ -1,6 +1,6 @@
 import { levelTolerance } from '../units/quantity.js';
 import type { CountedHold } from './countedHolds.js';
-import { meterErrorAt } from './meterErrorAt.js';
+import { meterErrorAt } from './meterError.js';
 import { stoppedHold } from './stoppedHold.js';
 import type { Treatment } from './treatment.js';
 

@@ -1,13 +1,19 @@
 import { anyTextFits } from '../log/table/anyTextFits.js';
-import type { Finding } from './finding.js';
-import type { Rule } from './rule.js';
 import { isDenied } from './isDenied.js';
+import { daily, type Rule, type Found, type FindingWords } from './rule.js';
+import { cut } from './phrases.js';
+import type { Treatment } from './treatment.js';
+
+interface ConditionerNoted {
+  readonly code: 'conditioner-noted';
+  readonly words: string;
+}
 
 /** Cheap, before the words themselves. */
 const maybe = /condition|chlor|bind|detox|thiosul|ulfonate|ulphonate|ulfinate|ulphinate|dithion|neutrali/i;
 
 /** Generic names alone. An air conditioner, good condition and chlorine in the tap water are none. */
-const words = new RegExp(
+const named = new RegExp(
   [
     String.raw`(?:(?:tap |water |detoxifying |tap water )*conditioners?\b)`,
     String.raw`(?:de-?chlor(?:inat(?:ors?|ers?|ed|ing|es?))?\b)`,
@@ -27,9 +33,23 @@ const words = new RegExp(
  *
  * Source: [Practice].
  */
-export const conditionerNoted: Rule = ({ log }) => {
+export const conditionerNoted: Rule<ConditionerNoted> = {
+  about: 'an ammonia binder, detoxifying conditioner or reducing dechlorinator noted',
+  codes: { 'conditioner-noted': ['danger'] },
+  sources: ['Practice'],
+  needs: [['note', 'signs']],
+  yieldsTo: [],
+  find,
+  words: written,
+  examples: [
+    { log: daily('Cu|note', 2.25, '2.25|water conditioner added'), finds: ['danger 3 conditioner-noted'] },
+    { log: daily('Cu|note', 2.25, '2.25|no conditioner used'), finds: [] },
+  ],
+};
+
+function find({ log }: Treatment): readonly Found<ConditionerNoted>[] {
   const { note, signs } = log.texts;
-  const found: Finding[] = [];
+  const found: Found<ConditionerNoted>[] = [];
   if (!anyTextFits(note, isMaybe) && !anyTextFits(signs, isMaybe)) return found;
   for (let index = 0; index < log.count; index++) {
     const noted = conditionerIn(note?.[index] ?? '') ?? conditionerIn(signs?.[index] ?? '');
@@ -44,7 +64,16 @@ export const conditionerNoted: Rule = ({ log }) => {
     });
   }
   return found;
-};
+}
+
+function written({ words: noted }: ConditionerNoted): FindingWords {
+  return {
+    finding:
+      `"${cut(noted)}" is noted: watch the fish now, test copper, change water with new water at the tank's level, ` +
+      `and add none again.`,
+    why: 'Ammonia binders, detoxifying conditioners and reducing dechlorinators set copper free from amine and chelated products and can kill within hours.',
+  };
+}
 
 function isMaybe(text: string): boolean {
   return maybe.test(text);
@@ -52,7 +81,7 @@ function isMaybe(text: string): boolean {
 
 function conditionerIn(text: string): string | null {
   if (text === '' || !isMaybe(text)) return null;
-  for (const match of text.matchAll(words)) {
+  for (const match of text.matchAll(named)) {
     const span = { from: match.index, to: match.index + match[0].length };
     if (!isDenied(text, span) && !/\b(?:air|carbon)[ -]$/i.test(text.slice(0, span.from))) return match[0];
   }

@@ -1,13 +1,21 @@
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { anyTextFits } from '../log/table/anyTextFits.js';
 import { eventKinds } from '../log/waterEvents.js';
 import { levelTolerance } from '../units/quantity.js';
-import type { Finding } from './finding.js';
 import { isDenied } from './isDenied.js';
-import type { Rule } from './rule.js';
 import { steadyLevels } from './steady/steadyLevels.js';
 import { topOffCopper } from './steady/topOffCopper.js';
 import type { Treatment } from './treatment.js';
+import { daily, type Rule, type Found, type FindingWords } from './rule.js';
+import { nearLevelText } from './phrases.js';
+import { absorber } from './absorber.js';
+
+interface CopperInTopOff {
+  readonly code: 'copper-in-top-off';
+  /** What a note says; null: the level shows it. */
+  readonly words: string | null;
+  readonly level: number | null;
+}
 
 const mentions = /\b(?:top(?:ped)?[- ]?(?:off|up)|topping[- ]?(?:off|up)|ato)\b/i;
 const dosedTopOff =
@@ -21,12 +29,36 @@ const topOffDosed =
  * Definition: the first row that says so, else the last top-off where `topOffCopper` lies above 0 by 3.5 standard
  * deviations and above three tenths of the aim, from the first reading in the band on.
  */
-export const copperInTopOff: Rule = (treatment, named) => {
-  const noted = notedRow(treatment, named);
-  return noted === null ? risenLevel(treatment, named) : [noted];
+export const copperInTopOff: Rule<CopperInTopOff> = {
+  about: 'copper in the top-off water: noted, or shown by a level that rises as water is topped off',
+  codes: { 'copper-in-top-off': ['warning'] },
+  sources: ['Practice'],
+  needs: [['top-off', 'note']],
+  yieldsTo: [...absorber.yieldsTo, absorber],
+  find,
+  words,
+  examples: [
+    { log: daily('Cu|note', 2.25, '2.25|copper in the top-off'), finds: ['warning 3 copper-in-top-off'] },
+    { log: daily('Cu|note', 2.25, '2.25|topped off with fresh water, no copper'), finds: [] },
+  ],
 };
 
-function notedRow({ log }: Treatment, named: ReadonlySet<number>): Finding | null {
+function find(treatment: Treatment, named: ReadonlySet<number>): readonly Found<CopperInTopOff>[] {
+  const noted = notedRow(treatment, named);
+  return noted === null ? risenLevel(treatment, named) : [noted];
+}
+
+function words({ words: noted, level }: CopperInTopOff): FindingWords {
+  return {
+    finding:
+      noted === null
+        ? `The level rises as water is topped off, as if that held about ${nearLevelText(level ?? 0)}: top off with water without copper.`
+        : `"${noted}" is noted: top off with water without copper, mix half an hour, then test.`,
+    why: 'Copper does not evaporate: copper in the top-off raises the level day by day.',
+  };
+}
+
+function notedRow({ log }: Treatment, named: ReadonlySet<number>): Found<CopperInTopOff> | null {
   const notes = log.texts.note;
   if (notes === null || !anyTextFits(notes, (text) => mentions.test(text))) return null;
   for (let entry = 0; entry < log.count; entry++) {
@@ -42,7 +74,7 @@ function notedRow({ log }: Treatment, named: ReadonlySet<number>): Finding | nul
   return null;
 }
 
-function risenLevel(treatment: Treatment, named: ReadonlySet<number>): readonly Finding[] {
+function risenLevel(treatment: Treatment, named: ReadonlySet<number>): readonly Found<CopperInTopOff>[] {
   const { events, card } = treatment;
   // Without doses in the log the level may rise by those that are not in it.
   if (treatment.log.numbers['top-off'] === null || !events.kind.includes(eventKinds.dose)) return [];

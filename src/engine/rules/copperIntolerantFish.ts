@@ -1,15 +1,41 @@
 import { fishCount } from '../fish/fishCount.js';
 import { tolerance, type Tolerance } from '../fish/tolerance.js';
-import type { Finding } from './finding.js';
-import type { Rule } from './rule.js';
+import { daily, type Rule, type Found, type FindingWords, type Spoken } from './rule.js';
+import { cut } from './phrases.js';
+import type { Treatment } from './treatment.js';
+import type { ToleranceReason } from '../fish/toleranceEntry.js';
+
+interface CopperIntolerantFish {
+  readonly code: 'copper-intolerant-fish';
+  /** As the keeper wrote it. */
+  readonly fish: string;
+  /** The entry of the list that it is read as. */
+  readonly listedAs: string;
+  readonly advice: 'never' | 'avoid';
+  readonly reason: ToleranceReason;
+}
 
 /**
  * Fish and other animals that the list says never to treat with copper, or to keep from it, on the card or coming in.
  *
  * Source: that of the list's own entry.
  */
-export const copperIntolerantFish: Rule = ({ log, card }) => {
-  const found: Finding[] = [];
+export const copperIntolerantFish: Rule<CopperIntolerantFish> = {
+  about: 'fish and other animals that the list says to keep from copper',
+  codes: { 'copper-intolerant-fish': ['danger'] },
+  sources: ['FishHealthPage', 'HobbyPress2008', 'Memory', 'Practice', 'YanongFA165', 'ZecHadfieldHungerford2017'],
+  needs: [['fish in']],
+  yieldsTo: [],
+  find,
+  words,
+  examples: [
+    { log: daily('Cu|fish in', '0|2 lined seahorse', 2.25), finds: ['danger 2 copper-intolerant-fish'] },
+    { log: daily('Cu|fish in', '0|2 ocellaris clownfish', 2.25), finds: [] },
+  ],
+};
+
+function find({ log, card }: Treatment): readonly Found<CopperIntolerantFish>[] {
+  const found: Found<CopperIntolerantFish>[] = [];
   const known = new Map<string, readonly Warned[]>();
   const warnedIn = (text: string): readonly Warned[] => {
     const before = known.get(text);
@@ -29,9 +55,27 @@ export const copperIntolerantFish: Rule = ({ log, card }) => {
     for (const warned of warnedIn(text)) found.push({ ...warned, severity: 'danger', ...at });
   }
   return found;
-};
+}
 
-type Warned = Omit<Extract<Finding, { readonly code: 'copper-intolerant-fish' }>, 'severity' | 'when' | 'row'>;
+function words({ fish, listedAs, advice, reason }: CopperIntolerantFish, spoken: Spoken): FindingWords {
+  return {
+    finding:
+      `${cut(fish)}${isSameName(fish, listedAs) ? '' : ` (read as ${listedAs})`}: advice "${advice}" for copper; take ` +
+      `${advice === 'never' ? 'it' : 'this fish'} out of copper water and use another treatment.`,
+    why: spoken.toleranceReason(reason),
+  };
+}
+
+function isSameName(written: string, listed: string): boolean {
+  const key = (name: string): string =>
+    name
+      .toLowerCase()
+      .replace(/[^\p{L}]/gu, '')
+      .replace(/s$/, '');
+  return key(written) === key(listed);
+}
+
+type Warned = Omit<Found<CopperIntolerantFish>, 'severity' | 'when' | 'row'>;
 
 function warning(name: string): readonly Warned[] {
   const said: Tolerance | null = name === '' ? null : tolerance(name);

@@ -1,4 +1,4 @@
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { copperStates } from '../log/table/log.js';
 import type { Treatment } from './treatment.js';
 

@@ -1,7 +1,7 @@
 import { heldFrom } from '../hold/heldFrom.js';
 import type { Hold } from '../hold/holdTrace.js';
 import { instantDays } from '../units/quantity.js';
-import { firstLongEnough } from './firstLongEnough.js';
+import { firstLongEnough } from './holdAnswer.js';
 import type { Treatment } from './treatment.js';
 
 /** A hold that counts toward the treatment. */
@@ -30,4 +30,17 @@ export function countedHolds({ trace, terms, card, readings }: Treatment): reado
     if (hold === enough) break;
   }
   return counted;
+}
+
+/** The hold that ran at a moment; null: none did. */
+export function holdAt(holds: readonly CountedHold[], when: number): CountedHold | null {
+  let first = 0;
+  let after = holds.length;
+  while (first < after) {
+    const middle = (first + after) >>> 1;
+    if ((holds[middle]?.hold.from ?? Infinity) - when < instantDays) first = middle + 1;
+    else after = middle;
+  }
+  const hold = holds[first - 1];
+  return hold !== undefined && hold.end - when >= instantDays ? hold : null;
 }

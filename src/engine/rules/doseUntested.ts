@@ -1,8 +1,20 @@
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { eventKinds, type WaterEvents } from '../log/waterEvents.js';
 import { hoursPerDay, instantDays, secondDays } from '../units/quantity.js';
-import type { Finding } from './finding.js';
-import type { Rule } from './rule.js';
+import { daily, type Rule, type Found, type FindingWords } from './rule.js';
+import { millilitresText, rounded, furtherRows } from './phrases.js';
+import type { Treatment } from './treatment.js';
+import { copperInTopOff } from './copperInTopOff.js';
+
+interface DoseUntested {
+  readonly code: 'dose-untested';
+  readonly dose: number;
+  /** Since the last test; null: there is none before. */
+  readonly hours: number | null;
+  /** An earlier dose that no test followed; null: only the test is old. */
+  readonly after: { readonly row: number; readonly hours: number } | null;
+  readonly further: readonly number[];
+}
 
 /** A plan tests before each day's first dose: an older test than this is none for the dose. [days] */
 const oldTest = limits.doseTestAge.value / hoursPerDay;
@@ -17,12 +29,26 @@ const sameDay = limits.doseDayGap.value / hoursPerDay;
  * more than 8 hours parts this one. What comes before the first test is not judged. One finding a log, at the first such
  * dose.
  */
-export const doseUntested: Rule = ({ events }, named) => {
+export const doseUntested: Rule<DoseUntested> = {
+  about: 'a dose on an untested level',
+  codes: { 'dose-untested': ['warning'] },
+  sources: ['Practice'],
+  needs: [['dose']],
+  yieldsTo: [...copperInTopOff.yieldsTo, copperInTopOff],
+  find,
+  words,
+  examples: [
+    { log: daily('Cu|dose', '1.1|4', '|4', '1.5|'), finds: ['warning 3 dose-untested'] },
+    { log: daily('Cu|dose', '1.1|4', '1.3|4', '1.5|'), finds: [] },
+  ],
+};
+
+function find({ events }: Treatment, named: ReadonlySet<number>): readonly Found<DoseUntested>[] {
   let tested = NaN;
   let dosed = -1;
   /** The last dose of an earlier day that no test has followed. */
   let untested = -1;
-  let first: Finding | null = null;
+  let first: Found<DoseUntested> | null = null;
   const further: number[] = [];
   for (let index = 0; index < events.count; index++) {
     const when = events.when[index] ?? NaN;
@@ -41,12 +67,24 @@ export const doseUntested: Rule = ({ events }, named) => {
     dosed = index;
   }
   return first === null ? [] : [first];
-};
+}
+
+function words({ dose, hours, after, further }: DoseUntested): FindingWords {
+  return {
+    finding: `${millilitresText(dose)} dosed ${howLong(hours, after)}${furtherRows(further)}: test first, then dose.`,
+    why: "Never dose on an untested level; a plan tests before each day's first dose.",
+  };
+}
+
+function howLong(hours: number | null, after: DoseUntested['after']): string {
+  if (after !== null) return `with no test since the dose of row ${after.row}, ${rounded(after.hours, 0)} h before`;
+  return `with no test ${hours === null ? 'before it' : `for ${rounded(hours, 0)} h`}`;
+}
 
 function finding(
   events: WaterEvents,
   { index, tested, untested, further }: { index: number; tested: number; untested: number; further: readonly number[] },
-): Finding {
+): Found<DoseUntested> {
   const when = events.when[index] ?? NaN;
   const hoursSince = (earlier: number): number => (when - earlier) * hoursPerDay;
   return {

@@ -1,25 +1,32 @@
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { eventKinds } from '../log/waterEvents.js';
 import { hoursPerDay, instantDays, secondDays } from '../units/quantity.js';
-import type { Finding } from './finding.js';
-import type { Rule } from './rule.js';
-import type { SlipFinding } from './slipFinding.js';
+import { isPlanned } from './plannedDoses.js';
 import { carriedShare } from './steady/carriedShare.js';
 import { nextReading } from './steady/nextReading.js';
 import { steadyLevels } from './steady/steadyLevels.js';
 import type { Treatment } from './treatment.js';
+import type { Rule, Found, FindingWords } from './rule.js';
+import { nearLevelText, millilitresText, rounded } from './phrases.js';
+
+interface DoubleDose {
+  readonly code: 'double-dose';
+  readonly first: { readonly row: number; readonly dose: number };
+  readonly dose: number;
+  readonly hours: number;
+  /** What the next reading says. */
+  readonly verdict: 'dosed twice' | 'written twice' | 'cannot tell' | 'no reading';
+  /** The next reading and what it should be with the later dose and without; null: none, or no model. */
+  readonly next: {
+    readonly row: number;
+    readonly level: number;
+    readonly withBoth: number;
+    readonly withOne: number;
+  } | null;
+}
 
 /** [days] */
 const closeTogether = limits.doubleDose.value / hoursPerDay - secondDays;
-/** Doses of a plan lie so far apart, give or take the keeper's day; parts of it are equal to a syringe's step. [days] */
-const plannedApart = {
-  least: limits.plannedGapLeast.value / hoursPerDay,
-  most: limits.plannedGapMost.value / hoursPerDay,
-};
-/** Four doses whose three gaps are the same to this are a plan's at any hour. [days] */
-const sameGap = limits.evenGapOff.value / (hoursPerDay * 60);
-const closestPlan = limits.evenGapLeast.value / hoursPerDay;
-
 /**
  * Two doses within 3 hours with no test between them.
  *
@@ -27,9 +34,26 @@ const closestPlan = limits.evenGapLeast.value / hoursPerDay;
  * equal doses two and a half hours or more apart, or four at even times, are a plan's parts, and not raised; nor are rows
  * with a date alone, which do not say how far apart they are.
  */
-export const doubleDose: Rule = (treatment) => {
+export const doubleDose: Rule<DoubleDose> = {
+  about: 'two doses within 3 hours with no test between them',
+  codes: { 'double-dose': ['danger'] },
+  sources: ['Practice'],
+  needs: [['dose']],
+  yieldsTo: [],
+  find,
+  words,
+  examples: [
+    {
+      log: 'When|Cu|dose\n2026-03-08 08:00|2.2|4\n2026-03-08 09:00||4\n2026-03-09 08:00|2.59|',
+      finds: ['danger 3 double-dose'],
+    },
+    { log: 'When|Cu|dose\n2026-03-08 08:00|2|4\n2026-03-08 11:00||4\n2026-03-09 08:00|2.4|', finds: [] },
+  ],
+};
+
+function find(treatment: Treatment): readonly Found<DoubleDose>[] {
   const { events } = treatment;
-  const found: Finding[] = [];
+  const found: Found<DoubleDose>[] = [];
   let previous = -1;
   for (let index = 0; index < events.count; index++) {
     const when = events.when[index] ?? NaN;
@@ -54,7 +78,32 @@ export const doubleDose: Rule = (treatment) => {
     previous = index;
   }
   return found;
-};
+}
+
+function words({ first, dose, hours, verdict, next }: DoubleDose): FindingWords {
+  return {
+    finding:
+      `${millilitresText(dose)} ${hours < 1 / 30 ? 'at the time of' : `${rounded(hours, 1)} h after`} ` +
+      `${millilitresText(first.dose)} in row ${first.row} with no test between: ${whatNext(verdict, next)}.`,
+    why: `Two doses within ${limits.doubleDose.value} hours and no test between are one dose given twice or one entry written twice.`,
+  };
+}
+
+function whatNext(verdict: DoubleDose['verdict'], next: DoubleDose['next']): string {
+  const reading = next === null ? '' : `the next reading, ${nearLevelText(next.level)} in row ${next.row},`;
+  const both = next === null ? '' : rounded(next.withBoth);
+  const one = next === null ? '' : rounded(next.withOne);
+  switch (verdict) {
+    case 'dosed twice':
+      return `${reading} fits both doses given (${both}) and not one (${one})`;
+    case 'written twice':
+      return `${reading} fits one dose (${one}) and not both (${both}), so it is likely written twice; strike one out`;
+    case 'cannot tell':
+      return `${reading} fits two doses (${both}) as well as one (${one})`;
+    case 'no reading':
+      return 'test now, and dose nothing before';
+  }
+}
 
 function isTwo(treatment: Treatment, first: number, second: number): boolean {
   if (isPlanned(treatment, first, second) || isUnreadBetween(treatment, first, second)) return false;
@@ -67,46 +116,12 @@ function isUnreadBetween({ log, events }: Treatment, first: number, second: numb
   return log.faults.some(({ kind, when }) => kind === 'copper' && when - from >= instantDays && when <= to);
 }
 
-/** One of three equal doses or more in a row with hours between them, or of four at even times. */
-function isPlanned({ events }: Treatment, first: number, second: number): boolean {
-  const { when, amount } = events;
-  const gap = (from: number, to: number): number => (when[to] ?? NaN) - (when[from] ?? NaN);
-  const isEqual = (from: number, to: number): boolean => {
-    const [a, b] = [amount[from] ?? NaN, amount[to] ?? NaN];
-    return Math.abs(a - b) <= limits.plannedDoseOff.value * Math.max(a, b) + limits.syringeStep.value;
-  };
-  const isPart = (from: number, to: number): boolean =>
-    isEqual(from, to) && gap(from, to) >= plannedApart.least && gap(from, to) <= plannedApart.most;
-  const isEven = (from: number, to: number): boolean =>
-    isEqual(from, to) && Math.abs(gap(from, to) - gap(first, second)) <= sameGap;
-  const before = neighbourDose(events.kind, first, -1);
-  const after = neighbourDose(events.kind, second, 1);
-  if (isPart(first, second) && (isPart(before, first) || isPart(second, after))) return true;
-  if (!isEqual(first, second) || gap(first, second) < closestPlan) return false;
-  const earlier = neighbourDose(events.kind, before, -1);
-  const later = neighbourDose(events.kind, after, 1);
-  const [atBefore, atAfter] = [isEven(before, first), isEven(second, after)];
-  return (atBefore && atAfter) || (atBefore && isEven(earlier, before)) || (atAfter && isEven(after, later));
-}
-
 /** Whether the entry of a row has no time of day. */
 function isDateOnly({ log, events }: Treatment, index: number): boolean {
   return log.dateOnly[log.row.indexOf(events.row[index] ?? 0)] === 1;
 }
 
-/** -1 where there is none. */
-function neighbourDose(kind: Uint8Array, from: number, step: 1 | -1): number {
-  if (from < 0) return -1;
-  for (let index = from + step; index >= 0 && index < kind.length; index += step) {
-    if (kind[index] === eventKinds.dose) return index;
-  }
-  return -1;
-}
-
-function toldByNext(
-  treatment: Treatment,
-  dose: number,
-): Pick<Extract<SlipFinding, { code: 'double-dose' }>, 'verdict' | 'next'> {
+function toldByNext(treatment: Treatment, dose: number): Pick<DoubleDose, 'verdict' | 'next'> {
   const { events, levels } = treatment;
   const steady = steadyLevels(treatment);
   const next = nextReading(events, dose);

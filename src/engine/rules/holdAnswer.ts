@@ -1,8 +1,10 @@
 import { heldDays } from '../hold/heldFrom.js';
 import { holdDays } from '../hold/holdDays.js';
 import type { HoldTerms } from '../hold/holdTerms.js';
-import type { HoldTrace } from '../hold/holdTrace.js';
-import { firstLongEnough } from './firstLongEnough.js';
+import type { HoldTrace, Hold } from '../hold/holdTrace.js';
+import { isLongEnough } from '../hold/holdEnds.js';
+import { secondDays } from '../units/quantity.js';
+import type { Treatment } from './treatment.js';
 
 /** Whether the fish have had their days. */
 export interface HoldAnswer {
@@ -28,4 +30,15 @@ export function holdAnswer(trace: HoldTrace, terms: HoldTerms, wanted: number): 
   const held = holdDays(trace, terms);
   const kind = enough !== null ? 'complete' : trace.running !== null ? 'running' : 'not complete';
   return { kind, days: held.ok ? held.value : 0 };
+}
+
+/** The first hold that lasted the wanted days to its last reading; null: none did. */
+export function firstLongEnough({ holds }: HoldTrace, { arrived }: HoldTerms, wanted: number): Hold | null {
+  return holds.find((hold) => isLongEnough(heldDays(hold, arrived), wanted)) ?? null;
+}
+
+/** From when on the wanted days have been held: copper may be taken out. Infinity: not within the log. [serial day] */
+export function holdReached({ trace, terms, card }: Treatment): number {
+  const enough = trace.holds.find((hold) => heldDays(hold, terms.arrived) >= card.days - secondDays);
+  return enough === undefined ? Infinity : enough.to - heldDays(enough, terms.arrived) + card.days;
 }

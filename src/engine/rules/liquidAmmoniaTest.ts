@@ -1,7 +1,15 @@
 import { anyTextFits } from '../log/table/anyTextFits.js';
 import { copperPresence } from './copperPresence.js';
 import { isDenied } from './isDenied.js';
-import type { Rule } from './rule.js';
+import { daily, type Rule, type Found, type FindingWords } from './rule.js';
+import { rounded } from './phrases.js';
+import type { Treatment } from './treatment.js';
+
+interface LiquidAmmoniaTest {
+  readonly code: 'liquid-ammonia-test';
+  /** null: a liquid test is noted, no number is written. */
+  readonly total: number | null;
+}
 
 const maybe = /ammoni|nh[34]/i;
 const liquidTest =
@@ -14,7 +22,21 @@ const indicator = /\bin[- ]tank\b|\bindicator\b/i;
  *
  * Source: [Practice].
  */
-export const liquidAmmoniaTest: Rule = (treatment) => {
+export const liquidAmmoniaTest: Rule<LiquidAmmoniaTest> = {
+  about: 'ammonia read by a liquid test while copper is in the water',
+  codes: { 'liquid-ammonia-test': ['note'] },
+  sources: ['Practice'],
+  needs: [['ammonia', 'note', 'signs'], ['copper']],
+  yieldsTo: [],
+  find,
+  words,
+  examples: [
+    { log: daily('Cu|NH3', 2.25, '2.25|0.5'), finds: ['note 3 liquid-ammonia-test'] },
+    { log: daily('Cu|NH3', 2.25, '2.25|0'), finds: [] },
+  ],
+};
+
+function find(treatment: Treatment): readonly Found<LiquidAmmoniaTest>[] {
   const { log } = treatment;
   const { ammonia } = log.numbers;
   const { note, signs } = log.texts;
@@ -31,7 +53,14 @@ export const liquidAmmoniaTest: Rule = (treatment) => {
     return [{ code: 'liquid-ammonia-test', total: isRead ? total : null, severity: 'note', ...at, source: 'Practice' }];
   }
   return [];
-};
+}
+
+function words({ total }: LiquidAmmoniaTest): FindingWords {
+  return {
+    finding: `${total === null ? 'A liquid ammonia test' : `Ammonia ${rounded(total)} mg/L`} under copper: confirm it by an in-tank indicator, which still works.`,
+    why: 'Liquid ammonia tests read falsely positive in copper-treated water.',
+  };
+}
 
 function isNoted(text: string): boolean {
   if (text === '' || !maybe.test(text)) return false;

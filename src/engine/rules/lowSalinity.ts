@@ -1,10 +1,14 @@
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { anyTextFits } from '../log/table/anyTextFits.js';
-import type { Finding } from './finding.js';
 import { copperPresence } from './copperPresence.js';
 import { isDenied } from './isDenied.js';
-import type { Rule } from './rule.js';
 import type { Treatment } from './treatment.js';
+import { daily, type Rule, type Found, type FindingWords } from './rule.js';
+import { rounded, cut } from './phrases.js';
+
+type LowSalinity =
+  | { readonly code: 'low-salinity'; readonly salinity: number; readonly limit: number; readonly ofCard: boolean }
+  | { readonly code: 'low-salinity-treatment'; readonly words: string };
 
 const maybe = /hypo|salin/i;
 const treatment =
@@ -16,14 +20,46 @@ const treatment =
  *
  * Source: [ZecHadfieldHungerford2021, abstract] for 25; [Memory] for 20.
  */
-export const lowSalinity: Rule = (all) => {
+export const lowSalinity: Rule<LowSalinity> = {
+  about: 'copper in water of low salinity, or together with a low-salinity treatment',
+  codes: { 'low-salinity': ['danger', 'warning'], 'low-salinity-treatment': ['danger'] },
+  sources: ['ZecHadfieldHungerford2021', 'Memory'],
+  needs: [['copper'], ['salinity', 'note', 'signs']],
+  yieldsTo: [],
+  find,
+  words,
+  examples: [
+    { log: daily('Cu|salinity', 2.25, '2.25|24'), finds: ['warning 3 low-salinity'] },
+    { log: daily('Cu|note', 2.25, '2.25|started hyposalinity'), finds: ['danger 3 low-salinity-treatment'] },
+    { log: daily('Cu|salinity', 2.25, '2.25|25'), finds: [] },
+  ],
+};
+
+function find(all: Treatment): readonly Found<LowSalinity>[] {
   const present = copperPresence(all);
   const tested = testedSalinities(all, present);
   return [...tested.found, ...(tested.any ? [] : cardSalinity(all)), ...notedTreatment(all, present)];
-};
+}
 
-function testedSalinities({ log }: Treatment, present: Uint8Array): { found: Finding[]; any: boolean } {
-  const found: Finding[] = [];
+function words(finding: LowSalinity): FindingWords {
+  if (finding.code === 'low-salinity-treatment') {
+    return {
+      finding: `"${cut(finding.words)}" is noted with copper in the water: choose one of the two treatments, never both at once.`,
+      why: 'Copper together with a low-salinity treatment is a danger to the fish (from memory).',
+    };
+  }
+  const { salinity, limit, ofCard } = finding;
+  const published = limits.salinityWarning.value;
+  return {
+    finding:
+      `Salinity ${rounded(salinity)} g/kg${ofCard ? ' on the card' : ''} is below ${limit} with copper in the water: ` +
+      `${limit < published ? 'bring copper down or salinity up slowly, and let an aquatic veterinarian decide which' : `raise it slowly to ${published} or more`}.`,
+    why: `The published copper treatment was run at ${published} g/kg and over; under ${limits.salinityDanger.value}, or with a low-salinity treatment, copper is a danger (from memory).`,
+  };
+}
+
+function testedSalinities({ log }: Treatment, present: Uint8Array): { found: Found<LowSalinity>[]; any: boolean } {
+  const found: Found<LowSalinity>[] = [];
   const salinities = log.numbers.salinity;
   let any = false;
   let worst = 0;
@@ -45,28 +81,31 @@ function classOf(salinity: number): 0 | 1 | 2 {
   return salinity < limits.salinityDanger.value ? 2 : salinity < limits.salinityWarning.value ? 1 : 0;
 }
 
-function finding(salinity: number, at: { when: number | null; row: number | null }, ofCard: boolean): Finding {
+function finding(
+  salinity: number,
+  at: { when: number | null; row: number | null },
+  ofCard: boolean,
+): Found<LowSalinity> {
   const isDanger = salinity < limits.salinityDanger.value;
-  const { value, source } = isDanger ? limits.salinityDanger : limits.salinityWarning;
   return {
     code: 'low-salinity',
     salinity,
-    limit: value,
+    limit: isDanger ? limits.salinityDanger.value : limits.salinityWarning.value,
     ofCard,
     severity: isDanger ? 'danger' : 'warning',
     ...at,
-    source,
+    source: isDanger ? 'Memory' : 'ZecHadfieldHungerford2021',
   };
 }
 
-function cardSalinity({ card }: Treatment): Finding[] {
+function cardSalinity({ card }: Treatment): Found<LowSalinity>[] {
   if (card.salinity === null || classOf(card.salinity) === 0) return [];
   return [finding(card.salinity, { when: null, row: null }, true)];
 }
 
-function notedTreatment({ log }: Treatment, present: Uint8Array): Finding[] {
+function notedTreatment({ log }: Treatment, present: Uint8Array): Found<LowSalinity>[] {
   const { note, signs } = log.texts;
-  const found: Finding[] = [];
+  const found: Found<LowSalinity>[] = [];
   const isMaybe = (text: string): boolean => maybe.test(text);
   if (!anyTextFits(note, isMaybe) && !anyTextFits(signs, isMaybe)) return found;
   for (let index = 0; index < log.count; index++) {

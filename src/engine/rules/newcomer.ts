@@ -1,21 +1,42 @@
 import { instantDays, secondDays } from '../units/quantity.js';
-import { countedHolds } from './countedHolds.js';
-import type { Finding } from './finding.js';
+import { countedHolds, holdAt } from './countedHolds.js';
 import { fishTexts } from './fishTexts.js';
-import { holdAt } from './holdAt.js';
-import type { Rule } from './rule.js';
+import { daily, type Rule, type Found, type FindingWords } from './rule.js';
+import { cut } from './phrases.js';
+import type { Treatment } from './treatment.js';
+
+interface Newcomer {
+  readonly code: 'newcomer';
+  readonly fish: string;
+  readonly day: number;
+  readonly restart: boolean;
+}
 
 const notes =
   /\bnewcomers?\b|\bnew (?:fish|arrivals?)\b(?! (?:food|store|tank|list))|\b(?:added|adding|put in) (?:\w+ ){0,3}fish\b(?! food)|\bfish (?:was |were )?added\b/i;
 const none = /\b(?:no|without|not) (?:any )?(?:newcomers?|new|added|adding|fish)\b/i;
 
 /** A new, untreated fish during the hold: shown as a warning; the card says whether everyone starts again. */
-export const newcomer: Rule = (treatment) => {
+export const newcomer: Rule<Newcomer> = {
+  about: 'a new, untreated fish during the hold',
+  codes: { newcomer: ['warning'] },
+  sources: ['Practice'],
+  needs: [['copper'], ['fish in', 'note']],
+  yieldsTo: [],
+  find,
+  words,
+  examples: [
+    { log: daily('Cu|fish in', '2.25|3 chromis', 2.25, '2.25|1 firefish', 2.25), finds: ['warning 4 newcomer'] },
+    { log: daily('Cu|fish in', '0|3 chromis', 2.25, 2.25), finds: [] },
+  ],
+};
+
+function find(treatment: Treatment): readonly Found<Newcomer>[] {
   const { log, card } = treatment;
   const texts = fishTexts(log, 'fish in', notes);
   if (texts.length === 0) return [];
   const holds = countedHolds(treatment);
-  const found: Finding[] = [];
+  const found: Found<Newcomer>[] = [];
   for (const { entry, text } of texts) {
     const when = log.when[entry] ?? NaN;
     const hold = holdAt(holds, when);
@@ -33,4 +54,15 @@ export const newcomer: Rule = (treatment) => {
     });
   }
   return found;
-};
+}
+
+function words({ fish, day, restart }: Newcomer): FindingWords {
+  return {
+    finding:
+      `"${cut(fish, 40)}" came in on hold day ${day}: ` +
+      (restart
+        ? 'the card says that all start again, so day one for every fish is now.'
+        : 'its own days begin now, the others count on as the card says.'),
+    why: 'A new, untreated fish brings its own disease into the hold; whether all start again is the keeper’s choice.',
+  };
+}

@@ -1,9 +1,30 @@
 import { copperStates } from '../log/table/log.js';
-import type { Finding } from './finding.js';
-import type { Rule } from './rule.js';
+import { daily, type Rule, type Found, type FindingWords } from './rule.js';
+import { rowsText } from './phrases.js';
+import type { Treatment } from './treatment.js';
+
+interface NotedReadings {
+  readonly code: 'noted-readings';
+  readonly kind: 'approximate' | 'voided' | 'date only';
+  readonly rows: readonly number[];
+}
 
 /** Readings that are approximate, set aside, or have a date and no time of day: one note for each sort. */
-export const notedReadings: Rule = ({ log }) => {
+export const notedReadings: Rule<NotedReadings> = {
+  about: 'readings that are approximate, set aside, or have a date and no time of day',
+  codes: { 'noted-readings': ['note'] },
+  sources: ['Practice'],
+  needs: [['copper']],
+  yieldsTo: [],
+  find,
+  words,
+  examples: [
+    { log: daily('Cu', 2.25, '~2.2', 2.25), finds: ['note 3 noted-readings'] },
+    { log: daily('Cu', 2.25, 2.2, 2.25), finds: [] },
+  ],
+};
+
+function find({ log }: Treatment): readonly Found<NotedReadings>[] {
   const approximate: number[] = [];
   const voided: number[] = [];
   const dateOnly: number[] = [];
@@ -14,7 +35,7 @@ export const notedReadings: Rule = ({ log }) => {
     if (log.dateOnly[index] === 1) dateOnly.push(index);
     if (log.odd.size > 0 && log.odd.get(log.row[index] ?? 0)?.approximate === true) approximate.push(index);
   }
-  const found: Finding[] = [];
+  const found: Found<NotedReadings>[] = [];
   for (const [kind, entries] of [
     ['approximate', approximate],
     ['voided', voided],
@@ -27,4 +48,28 @@ export const notedReadings: Rule = ({ log }) => {
     found.push({ ...at, code: 'noted-readings', severity: 'note', kind, rows });
   }
   return found;
+}
+
+function words({ kind, rows }: NotedReadings): FindingWords {
+  const [one, several, why] = sorts[kind];
+  return { finding: `${rows.length} ${rows.length === 1 ? one : several}: ${rowsText(rows)}.`, why };
+}
+
+/** One of them, several, and what becomes of them. */
+const sorts: Readonly<Record<NotedReadings['kind'], readonly [string, string, string]>> = {
+  approximate: [
+    'approximate reading',
+    'approximate readings',
+    'An approximate reading counts as its number; write what the meter shows.',
+  ],
+  voided: [
+    'reading is set aside as void',
+    'readings are set aside as void',
+    'A reading set aside is no test, and stays in the log to be seen.',
+  ],
+  'date only': [
+    'reading has a date and no time of day',
+    'readings have a date and no time of day',
+    'A date alone is its midnight; the hours between tests are as good as the times written.',
+  ],
 };

@@ -1,18 +1,38 @@
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { secondDays } from '../units/quantity.js';
-import { countedHolds } from './countedHolds.js';
-import type { Finding } from './finding.js';
-import { holdAt } from './holdAt.js';
-import type { Rule } from './rule.js';
+import { countedHolds, holdAt } from './countedHolds.js';
+import { daily, type Rule, type Found, type FindingWords } from './rule.js';
+import type { Treatment } from './treatment.js';
+
+interface OwnDayCount {
+  readonly code: 'own-day-count';
+  readonly written: number;
+  readonly counted: number | null;
+  readonly rows: number;
+}
 
 /** The keeper's own count of hold days is off by more than one: a note at the first row of each stretch of rows. */
-export const ownDayCount: Rule = (treatment) => {
+export const ownDayCount: Rule<OwnDayCount> = {
+  about: 'the keeper’s own count of hold days is off by more than one',
+  codes: { 'own-day-count': ['note'] },
+  sources: ['Practice'],
+  needs: [['hold day']],
+  yieldsTo: [],
+  find,
+  words,
+  examples: [
+    { log: daily('Cu|hold day', '2.25|1', '2.25|2', '2.25|6', '2.25|4'), finds: ['note 4 own-day-count'] },
+    { log: daily('Cu|hold day', '2.25|1', '2.25|2', '2.25|4'), finds: [] },
+  ],
+};
+
+function find(treatment: Treatment): readonly Found<OwnDayCount>[] {
   const { log } = treatment;
   const written = log.numbers['hold day'];
   if (written === null) return [];
   const holds = countedHolds(treatment);
   const end = holds[holds.length - 1]?.isEnough === true ? (holds[holds.length - 1]?.end ?? Infinity) : Infinity;
-  const found: Finding[] = [];
+  const found: Found<OwnDayCount>[] = [];
   let stretch: { at: number; written: number; counted: number | null; rows: number } | null = null;
   const close = (): void => {
     if (stretch !== null) {
@@ -37,4 +57,13 @@ export const ownDayCount: Rule = (treatment) => {
   }
   close();
   return found;
-};
+}
+
+function words({ written, counted, rows }: OwnDayCount): FindingWords {
+  return {
+    finding:
+      `The log says day ${written}; ${counted === null ? 'no hold runs' : `it is hold day ${counted}`}` +
+      `${rows > 1 ? ` (${rows} rows from here)` : ''}.`,
+    why: 'Hold day one is the first day in the band; raising days do not count, and a break goes back to day one.',
+  };
+}

@@ -1,11 +1,25 @@
 import { pacePlan } from '../dose/pacePlan.js';
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { anyTextFits } from '../log/table/anyTextFits.js';
 import { eventKinds } from '../log/waterEvents.js';
 import { hoursPerDay, levelTolerance, secondDays } from '../units/quantity.js';
-import type { Finding } from './finding.js';
-import type { Rule } from './rule.js';
 import type { Treatment } from './treatment.js';
+import { daily, type Rule, type Found, type FindingWords } from './rule.js';
+import { levelText, millilitresText, ordinal } from './phrases.js';
+import { aboveBand } from './aboveBand.js';
+import { movedEarly } from './movedEarly.js';
+import { newcomer } from './newcomer.js';
+import { untestedStretches } from './untestedStretches.js';
+
+type RaisedTooFast =
+  | { readonly code: 'raised-too-fast'; readonly hours: number; readonly from: number; readonly level: number }
+  | {
+      readonly code: 'dose-too-large';
+      readonly dose: number;
+      readonly rise: number;
+      readonly most: number;
+      readonly urgent: boolean;
+    };
 
 const shortestDays = limits.raiseHours.value / hoursPerDay;
 
@@ -17,10 +31,45 @@ const noDisease = /\b(?:no|without|free of|not)\b/i;
  * of the aim (half when urgent). Not where the pace is urgent or white spot, velvet or Trichodina is noted: then the
  * delay is the greater risk.
  */
-export const raisedTooFast: Rule = (treatment, named) => {
+export const raisedTooFast: Rule<RaisedTooFast> = {
+  about: 'a raise into the band in under a day, or a dose larger than one step',
+  codes: { 'raised-too-fast': ['warning'], 'dose-too-large': ['warning'] },
+  sources: ['Practice'],
+  needs: [['copper', 'dose']],
+  yieldsTo: [...aboveBand.yieldsTo, aboveBand, movedEarly, untestedStretches, newcomer],
+  find,
+  words,
+  examples: [
+    {
+      log: 'When|Cu\n2026-03-01 08:00|0\n2026-03-01 20:00|2.25\n2026-03-02 20:00|2.25',
+      finds: ['warning 3 raised-too-fast'],
+    },
+    { log: daily('Cu|dose', '1.1|12', '1.7|', '2.25|'), finds: ['warning 2 dose-too-large'] },
+    { log: daily('Cu|dose', '0|11', '0.55|11', '1.1|11', '1.65|11', '2.2|'), finds: [] },
+  ],
+};
+
+function find(treatment: Treatment, named: ReadonlySet<number>): readonly Found<RaisedTooFast>[] {
   const urgent = isUrgent(treatment);
   return [...(urgent ? [] : fastRaises(treatment, named)), ...largeDoses(treatment, named, urgent)];
-};
+}
+
+function words(finding: RaisedTooFast): FindingWords {
+  if (finding.code === 'raised-too-fast') {
+    const { hours, from, level } = finding;
+    return {
+      finding: `Raised from ${levelText(from)} to ${levelText(level)} within ${hours.toFixed(1)} h: watch the fish, and raise over several days next time.`,
+      why: 'Several small doses a day over several days; only with white spot or velvet showing is the delay the greater risk.',
+    };
+  }
+  const { dose, rise, most, urgent } = finding;
+  const parts = Math.round(1 / (urgent ? limits.urgentMostPerDose.value : limits.mostPerDose.value));
+  const one = parts === 2 ? 'half' : `a ${ordinal(parts)}`;
+  return {
+    finding: `${millilitresText(dose, 1)} raise the level by ${levelText(rise)} at once, more than the ${millilitresText(most, 1)} of one step: split the dose.`,
+    why: `One dose raises by at most ${one} of the aim${urgent ? ' when urgent' : ''}.`,
+  };
+}
 
 function isUrgent({ card, log }: Treatment): boolean {
   if (pacePlan(card.pace).roundTheClock || card.disease !== '') return true;
@@ -28,10 +77,10 @@ function isUrgent({ card, log }: Treatment): boolean {
   return anyTextFits(log.texts.note, isDisease) || anyTextFits(log.texts.signs, isDisease);
 }
 
-function fastRaises(treatment: Treatment, named: ReadonlySet<number>): readonly Finding[] {
+function fastRaises(treatment: Treatment, named: ReadonlySet<number>): readonly Found<RaisedTooFast>[] {
   const { readings, terms } = treatment;
   const { count, when, low, row } = readings;
-  const found: Finding[] = [];
+  const found: Found<RaisedTooFast>[] = [];
   let start = -1;
   for (let index = 0; index < count; index++) {
     const level = low[index] ?? NaN;
@@ -69,11 +118,15 @@ function firstDoseFrom({ events }: Treatment, when: number): number {
   return first < events.count ? (events.when[first] ?? NaN) : when;
 }
 
-function largeDoses({ events, card }: Treatment, named: ReadonlySet<number>, urgent: boolean): readonly Finding[] {
+function largeDoses(
+  { events, card }: Treatment,
+  named: ReadonlySet<number>,
+  urgent: boolean,
+): readonly Found<RaisedTooFast>[] {
   const { strength, aim } = card;
   if (strength === null) return [];
   const share = urgent ? pacePlan('urgent').mostPerDose : pacePlan(card.pace).mostPerDose;
-  const found: Finding[] = [];
+  const found: Found<RaisedTooFast>[] = [];
   let volume: number = card.volume;
   for (let index = 0; index < events.count; index++) {
     if (events.kind[index] === eventKinds.volume) volume = events.amount[index] ?? NaN;

@@ -1,14 +1,36 @@
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { instantDays, levelTolerance } from '../units/quantity.js';
 import type { Card } from '../log/card.js';
-import type { Rule } from './rule.js';
-import { meterAccuracyOf } from './treatmentOf.js';
+import { meterAccuracyOf } from './meterError.js';
+import { daily, type Rule, type Found, type FindingWords } from './rule.js';
+import { levelText, rowsText, capital, cardinal } from './phrases.js';
+import type { Treatment } from './treatment.js';
+
+interface ReadingsOnLimit {
+  readonly code: 'readings-on-limit';
+  readonly limit: number;
+  readonly rows: readonly number[];
+}
 
 /**
  * Three readings in a row exactly at the low limit: a warning, once. A meter's error spreads readings; these may be
  * wishes. Of a form with an allowance the limit without it counts too, unless it is what the keeper aims at.
  */
-export const readingsOnLimit: Rule = ({ readings, card }) => {
+export const readingsOnLimit: Rule<ReadingsOnLimit> = {
+  about: 'three readings in a row exactly at the low limit',
+  codes: { 'readings-on-limit': ['warning'] },
+  sources: ['Practice'],
+  needs: [['copper']],
+  yieldsTo: [],
+  find,
+  words,
+  examples: [
+    { log: daily('Cu', 2.25, 1.95, 1.95, 1.95), finds: ['warning 5 readings-on-limit'] },
+    { log: daily('Cu', 2.25, 1.95, 1.95, 1.96, 1.95), finds: [] },
+  ],
+};
+
+function find({ readings, card }: Treatment): readonly Found<ReadingsOnLimit>[] {
   const { count, when, low, row, odd } = readings;
   const lows = lowLimits(card);
   let streak: number[] = [];
@@ -29,7 +51,15 @@ export const readingsOnLimit: Rule = ({ readings, card }) => {
     return [{ ...found, code: 'readings-on-limit', severity: 'warning' }];
   }
   return [];
-};
+}
+
+function words({ limit, rows }: ReadingsOnLimit): FindingWords {
+  const count = cardinal(limits.readingsOnLimit.value);
+  return {
+    finding: `${capital(count)} readings in a row, ${rowsText(rows)}, are exactly ${levelText(limit)}, the low limit: read the meter again and write what it shows.`,
+    why: `A meter’s error scatters readings; ${count} in a row on the limit are seldom what it showed.`,
+  };
+}
 
 function lowLimits(card: Card): readonly number[] {
   const { low, inner } = card.band;

@@ -1,4 +1,4 @@
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { copperPresence } from './copperPresence.js';
 import { onlyNotEating } from './onlyNotEating.js';
 import { signSteps, type SignRow } from './signs/signSteps.js';

@@ -1,10 +1,12 @@
-import type { Rule } from './rule.js';
+import { foundBy } from './foundBy.js';
+import type { Finder } from './rule.js';
 import { swappedRows } from './swappedRows.js';
 import { swappedSystems } from './swappedSystems.js';
 import type { Treatment } from './treatment.js';
 import { unitSlip } from './unitSlip.js';
 
-const slipRules: readonly Rule[] = [swappedRows, unitSlip, swappedSystems];
+/** The rules that name a reading as a slip of the pen. */
+export const slipRules: readonly Finder[] = [swappedRows, unitSlip, swappedSystems];
 
 const known = new WeakMap<Treatment, ReadonlySet<number>>();
 
@@ -13,9 +15,7 @@ export function slipRows(treatment: Treatment): ReadonlySet<number> {
   const before = known.get(treatment);
   if (before !== undefined) return before;
   const rows = new Set<number>();
-  for (const rule of slipRules) {
-    for (const { row } of rule(treatment, rows)) if (row !== null) rows.add(row);
-  }
+  for (const rule of slipRules) for (const { row } of foundBy(rule, treatment)) if (row !== null) rows.add(row);
   known.set(treatment, rows);
   return rows;
 }

@@ -1,6 +1,6 @@
 import { heldDays } from '../hold/heldFrom.js';
 import { creditedDays } from '../hold/holdTerms.js';
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { instantDays } from '../units/quantity.js';
 import { countedHolds, type CountedHold } from './countedHolds.js';
 import { slipRows } from './slipRows.js';

@@ -1,10 +1,18 @@
-import { limits } from '../limits/limits.js';
-import type { Finding } from './finding.js';
-import type { Rule } from './rule.js';
-import { dosedBeforeNextTest } from './steady/dosedBeforeNextTest.js';
-import { nextReading } from './steady/nextReading.js';
+import * as limits from '../limits/limits.js';
+import { dosedBeforeNextTest, nextReading } from './steady/nextReading.js';
 import { steadyLevels, type SteadyLevels } from './steady/steadyLevels.js';
 import type { Treatment } from './treatment.js';
+import { daily, type Rule, type Found, type FindingWords } from './rule.js';
+import { nearLevelText } from './phrases.js';
+
+interface SwappedRows {
+  readonly code: 'swapped-rows';
+  readonly written: number;
+  readonly expected: number;
+  /** The reading in the other row. */
+  readonly other: { readonly row: number; readonly level: number };
+  readonly dosed: boolean;
+}
 
 /**
  * Two readings in a row that were entered in each other's row. A danger once something was dosed on one of them.
@@ -12,10 +20,27 @@ import type { Treatment } from './treatment.js';
  * Definition: each is what was expected of the other, and changed over the two are e¹⁰ times as likely,
  * 2·(first − second)·(expected second − expected first) ÷ spread² ≥ 20. A finding for either row.
  */
-export const swappedRows: Rule = (treatment) => {
+export const swappedRows: Rule<SwappedRows> = {
+  about: "two readings in a row that were entered in each other's row",
+  codes: { 'swapped-rows': ['danger', 'warning'] },
+  sources: ['Practice'],
+  needs: [['copper'], ['dose']],
+  yieldsTo: [],
+  find,
+  words,
+  examples: [
+    {
+      log: daily('Cu|dose', '0|11.2', '1.12|11.2', '0.56|11.3', '1.68|11.3', '2.25|', '2.25|'),
+      finds: ['danger 3 swapped-rows', 'danger 4 swapped-rows'],
+    },
+    { log: daily('Cu|dose', '0|11.2', '0.56|11.2', '1.12|11.3', '1.68|11.3', '2.25|', '2.25|'), finds: [] },
+  ],
+};
+
+function find(treatment: Treatment): readonly Found<SwappedRows>[] {
   const steady = steadyLevels(treatment);
   if (steady === null) return [];
-  const found: Finding[] = [];
+  const found: Found<SwappedRows>[] = [];
   const { events } = treatment;
   for (let index = 0; index < events.count; index++) {
     if (!(Math.abs(steady.off[index] ?? NaN) > limits.swapLooked.value)) continue;
@@ -26,7 +51,16 @@ export const swappedRows: Rule = (treatment) => {
     index = next;
   }
   return found;
-};
+}
+
+function words({ written, expected, other, dosed }: SwappedRows): FindingWords {
+  return {
+    finding:
+      `${nearLevelText(written)} here and ${nearLevelText(other.level)} in row ${other.row} each fit the other's place ` +
+      `(${nearLevelText(expected)} is expected here): ${dosed ? 'copper was dosed on it, test now' : 'swap them back if so'}.`,
+    why: "Two readings far off that agree once they are swapped were entered in each other's row.",
+  };
+}
 
 /** What was expected of the next reading, had this one not been read. */
 function expectedThen({ levels }: Treatment, steady: SteadyLevels, index: number, next: number): number {
@@ -62,9 +96,9 @@ function isSwapped({ events }: Treatment, steady: SteadyLevels, { index, next, t
 function either(
   { events }: Treatment,
   { index, next, expected, then }: Pair & { readonly expected: number },
-): Finding[] {
+): Found<SwappedRows>[] {
   const dosed = dosedBeforeNextTest(events, index) || dosedBeforeNextTest(events, next);
-  const finding = (at: number, other: number, of: number): Finding => ({
+  const finding = (at: number, other: number, of: number): Found<SwappedRows> => ({
     severity: dosed ? 'danger' : 'warning',
     when: events.when[at] ?? NaN,
     row: events.row[at] ?? 0,

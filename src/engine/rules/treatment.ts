@@ -14,8 +14,6 @@ export interface Treatment {
   readonly card: Card;
   /** The log's readings, in time order. */
   readonly readings: ReadingColumns;
-  /** Entry of the log that each reading stands in. */
-  readonly entryOfReading: Uint32Array;
   readonly terms: HoldTerms;
   readonly trace: HoldTrace;
   readonly events: WaterEvents;
@@ -28,3 +26,6 @@ export interface Treatment {
   /** Whether `as of` was given. */
   readonly isAsked: boolean;
 }
+
+/** What was done to some water, what that made of its level, and what is written beside it: a stretch of a treatment has it too. */
+export type WatchedWater = Pick<Treatment, 'card' | 'events' | 'levels' | 'log' | 'signs'>;

@@ -1,24 +1,23 @@
+import { meterAccuracyOf } from './meterError.js';
 import { traceHolds } from '../hold/holdTracer.js';
 import { levelModel, type LevelModel } from '../level/levelModel.js';
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import type { Card } from '../log/card.js';
 import type { ReadingColumns } from '../log/readingColumns.js';
 import { anyTextFits } from '../log/table/anyTextFits.js';
-import { copperStates, type Log } from '../log/table/log.js';
+import { copperStates, logEntries, type Log } from '../log/table/log.js';
 import { waterEventsOf } from '../log/table/waterEventsOf.js';
 import type { Problem } from '../result/problem.js';
 import type { Result } from '../result/result.js';
-import { copperMgPerLitre, copperPerRootDay } from '../units/quantity.js';
-import { logUntil } from './logUntil.js';
+import { copperMgPerLitre, copperPerRootDay, instantDays } from '../units/quantity.js';
 import { isNotedSign } from './signs/isNotedSign.js';
-import { signSteps } from './signs/signSteps.js';
-import type { SignText } from './signs/signText.js';
+import { signSteps, type SignText } from './signs/signSteps.js';
 import type { Treatment } from './treatment.js';
 
 /** What the engine makes of one system's log and card, up to a moment. */
 export function treatmentOf(whole: Log, card: Card, asOf: number | undefined): Treatment {
   const log = asOf === undefined ? whole : logUntil(whole, asOf);
-  const { readings, entryOfReading } = readingsOf(log);
+  const readings = readingsOf(log);
   const terms = {
     low: card.band.low,
     longestGap: card.longestGap,
@@ -30,7 +29,6 @@ export function treatmentOf(whole: Log, card: Card, asOf: number | undefined): T
     log,
     card,
     readings,
-    entryOfReading,
     terms,
     trace: traceHolds(readings, terms),
     now: asOf ?? log.when[log.count - 1] ?? NaN,
@@ -45,7 +43,6 @@ class LazyTreatment implements Treatment {
   readonly log: Treatment['log'];
   readonly card: Treatment['card'];
   readonly readings: Treatment['readings'];
-  readonly entryOfReading: Treatment['entryOfReading'];
   readonly terms: Treatment['terms'];
   readonly trace: Treatment['trace'];
   readonly now: number;
@@ -54,11 +51,10 @@ class LazyTreatment implements Treatment {
   private madeLevels: Treatment['levels'] | undefined = undefined;
   private madeSigns: Treatment['signs'] | undefined = undefined;
 
-  constructor({ log, card, readings, entryOfReading, terms, trace, now, isAsked }: Known) {
+  constructor({ log, card, readings, terms, trace, now, isAsked }: Known) {
     this.log = log;
     this.card = card;
     this.readings = readings;
-    this.entryOfReading = entryOfReading;
     this.terms = terms;
     this.trace = trace;
     this.now = now;
@@ -82,11 +78,6 @@ class LazyTreatment implements Treatment {
   }
 }
 
-/** The meter's accuracy; where the card does not say it, a share of the aim, and not less than the least. */
-export function meterAccuracyOf(card: Card): number {
-  return card.meterAccuracy ?? Math.max(limits.meterLeast.value, card.aim / limits.meterOfAim.value);
-}
-
 /** The level model of a treatment, or why it has none. */
 export function treatmentLevels({ events, card }: Pick<Treatment, 'events' | 'card'>): Result<LevelModel, Problem> {
   return levelModel({
@@ -99,21 +90,19 @@ export function treatmentLevels({ events, card }: Pick<Treatment, 'events' | 'ca
   });
 }
 
-function readingsOf(log: Log): { readings: ReadingColumns; entryOfReading: Uint32Array } {
-  const entryOfReading = new Uint32Array(log.count);
+function readingsOf(log: Log): ReadingColumns {
   const when = new Float64Array(log.count);
   const low = new Float64Array(log.count);
   const row = new Uint32Array(log.count);
   let count = 0;
   for (let index = 0; index < log.count; index++) {
     if (log.copper[index] !== copperStates.reading) continue;
-    entryOfReading[count] = index;
     when[count] = log.when[index] ?? NaN;
     low[count] = log.low[index] ?? NaN;
     row[count++] = log.row[index] ?? 0;
   }
   const { odd, zeroRows, hasBlanks } = log;
-  return { readings: { count, when, low, row, odd, zeroRows, hasBlanks }, entryOfReading };
+  return { count, when, low, row, odd, zeroRows, hasBlanks };
 }
 
 /** What was written about the fish, in the columns for it; from the notes, that they breathe badly or do not eat. */
@@ -136,4 +125,16 @@ function textsOf(log: Log): SignText[] {
 function remembered(known: Map<string, boolean>, text: string, reading: boolean): boolean {
   known.set(text, reading);
   return reading;
+}
+
+/** The entries of a log up to a moment; those of the same instant are not after it. */
+function logUntil(log: Log, asOf: number): Log {
+  let count = log.count;
+  while (count > 0 && (log.when[count - 1] ?? NaN) - asOf >= instantDays) count--;
+  if (count === log.count) return log;
+  return logEntries(
+    log,
+    Uint32Array.from({ length: count }, (_, index) => index),
+    (when) => !(when - asOf >= instantDays),
+  );
 }

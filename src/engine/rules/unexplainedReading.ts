@@ -1,10 +1,26 @@
 import { bandSpreads } from '../level/bandSpreads.js';
 import { eventKinds } from '../log/waterEvents.js';
-import type { Rule } from './rule.js';
 import { steadyLevels } from './steady/steadyLevels.js';
 import { fates } from './steady/steadyPass.js';
 import type { Treatment } from './treatment.js';
 import { wrongForm } from './wrongForm.js';
+import { daily, type Rule, type Found, type FindingWords } from './rule.js';
+import { nearLevelText, rounded, furtherRows } from './phrases.js';
+import { doseUntested } from './doseUntested.js';
+import { foundBy } from './foundBy.js';
+import { stoppedShort } from './stoppedShort.js';
+
+interface UnexplainedReading {
+  readonly code: 'unexplained-reading';
+  readonly written: number;
+  readonly expected: number;
+  readonly low: number;
+  readonly high: number;
+  /** The readings after it agree with it, or with the ones before it. */
+  readonly then: 'stays' | 'goes back' | 'last';
+  /** Further readings of the log that the model cannot explain. */
+  readonly further: readonly number[];
+}
 
 /** Every cause that explains a reading stands in one of its row or of a row since the reading before. */
 function isExplained({ events }: Treatment, index: number, named: ReadonlySet<number>): boolean {
@@ -22,11 +38,25 @@ function isExplained({ events }: Treatment, index: number, named: ReadonlySet<nu
  * Definition: it lies outside the gate of `steadyPass`; in a log without doses only from the first reading in the band
  * on, and only where the next reading goes back. One finding a log, at the first such reading.
  */
-export const unexplainedReading: Rule = (treatment, named) => {
+export const unexplainedReading: Rule<UnexplainedReading> = {
+  about: 'a reading that nothing in the log explains',
+  codes: { 'unexplained-reading': ['warning'] },
+  sources: ['Practice'],
+  needs: [['copper']],
+  yieldsTo: [...doseUntested.yieldsTo, doseUntested, stoppedShort],
+  find,
+  words,
+  examples: [
+    { log: daily('Cu', 2.25, 2.25, 1.6, 2.25, 2.25), finds: ['warning 4 unexplained-reading'] },
+    { log: daily('Cu', 2.25, 2.25, 2.2, 2.25, 2.25), finds: [] },
+  ],
+};
+
+function find(treatment: Treatment, named: ReadonlySet<number>): readonly Found<UnexplainedReading>[] {
   const steady = steadyLevels(treatment);
   if (steady === null || steady.allFit) return [];
   // Of another form's readings none is explained, and one finding has said so.
-  if (wrongForm(treatment, named).length > 0) return [];
+  if (foundBy(wrongForm, treatment).length > 0) return [];
   const { events } = treatment;
   const unexplained: number[] = [];
   // Without doses in the log the level rises by those that are not in it.
@@ -56,6 +86,21 @@ export const unexplainedReading: Rule = (treatment, named) => {
       further: unexplained.slice(1).map((index) => events.row[index] ?? 0),
     },
   ];
+}
+
+function words({ written, expected, low, high, then, further }: UnexplainedReading): FindingWords {
+  return {
+    finding:
+      `${nearLevelText(written)} where doses, changes and loss lead to ${nearLevelText(expected)} (${rounded(low, 3)} to ` +
+      `${rounded(high, 3)}); ${afterwards[then]}${furtherRows(further)}.`,
+    why: 'A reading far outside what the log explains means a wrong test, or something that was not written down.',
+  };
+}
+
+const afterwards: Readonly<Record<UnexplainedReading['then'], string>> = {
+  stays: 'the next reading agrees with it, so look for a dose, a change or a volume that is not in the log',
+  'goes back': 'the next readings agree with the ones before it, so look for a bad test',
+  last: 'test again before anything is dosed',
 };
 
 /** The event of the first reading at or above the low limit, the number of events where there is none. */

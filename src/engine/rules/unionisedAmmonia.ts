@@ -1,9 +1,19 @@
-import { freeAmmonia, type AmmoniaBasis } from '../ammonia/freeAmmonia.js';
-import { limits } from '../limits/limits.js';
-import { celsius, hoursPerDay, phNbs, practicalSalinity, totalAmmoniaMgPerLitre } from '../units/quantity.js';
-import type { Finding, Severity } from './finding.js';
-import type { Rule } from './rule.js';
+import type { AmmoniaBasis } from '../ammonia/freeAmmonia.js';
+import * as limits from '../limits/limits.js';
+import { basisOf, freeAmmoniaIn, mostFreeOf, type UnjudgedAmmonia } from './freeAmmoniaIn.js';
 import type { Treatment } from './treatment.js';
+import { daily, type Rule, type Found, type FindingWords, type Severity } from './rule.js';
+import { rounded } from './phrases.js';
+
+type Ammonia =
+  | {
+      readonly code: 'unionised-ammonia';
+      readonly free: number;
+      /** As written; null: the column itself is of un-ionised ammonia. */
+      readonly total: { readonly written: number; readonly as: AmmoniaBasis } | null;
+      readonly limit: number;
+    }
+  | UnjudgedAmmonia;
 
 /** From the worst down. [mg NH3/L] */
 const grades: readonly { readonly from: number; readonly severity: Severity }[] = [
@@ -12,35 +22,45 @@ const grades: readonly { readonly from: number; readonly severity: Severity }[] 
   { from: limits.ammoniaNote.value, severity: 'note' },
 ];
 const tolerance = 1e-9;
-/** More of the total than this is never un-ionised where the formula holds (pH 8.5, 35 °C, 5 g/kg). */
-const mostFree = 0.26;
-/** The formula ends here; in saltier water it overstates NH3 by a trace. [g/kg] */
-const formulaTop = 35;
-/** How old a value of the water may be for an ammonia test. [days] */
-const lasting = limits.waterTestAge.value / hoursPerDay;
-
 /**
  * Un-ionised ammonia: 0.02 mg/L noted, 0.05 a warning, 0.10 a danger, from the total with pH, temperature and salinity
  * of the row, of the day, or of the card. One finding each time it gets worse.
  *
  * Source: [Practice] for the limits, [BowerBidwell1978] for the formula.
  */
-export const unionisedAmmonia: Rule = (treatment) => {
+export const unionisedAmmonia: Rule<Ammonia> = {
+  about: 'un-ionised ammonia, from the total with pH, temperature and salinity',
+  codes: {
+    'unionised-ammonia': ['danger', 'warning', 'note'],
+    'ammonia-outside-range': ['note'],
+    'ammonia-not-judged': ['note'],
+  },
+  sources: ['Practice'],
+  needs: [['ammonia']],
+  yieldsTo: [],
+  find,
+  words,
+  examples: [
+    { log: daily('Cu|free NH3', '2.25|0', '2.25|0.05'), finds: ['warning 3 unionised-ammonia'] },
+    { log: daily('Cu|NH3|pH|temp|salinity', '2.25|1|9.5|25|33'), finds: ['note 2 ammonia-outside-range'] },
+    { log: daily('Cu|NH3', '2.25|0', '2.25|1'), finds: ['note 3 ammonia-not-judged'] },
+    { log: daily('Cu|free NH3', '2.25|0', '2.25|0.01'), finds: [] },
+  ],
+};
+
+function find(treatment: Treatment): readonly Found<Ammonia>[] {
   const { log } = treatment;
   const column = log.numbers.ammonia;
-  const found: Finding[] = [];
+  const found: Found<Ammonia>[] = [];
   if (column === null) return found;
-  const water = waterAt(treatment);
   const basis = basisOf(treatment);
-  const once = new Set<Finding['code']>();
+  const freeAt = freeAmmoniaIn(treatment, basis);
+  const once = new Set<Ammonia['code']>();
   let worst = grades.length;
   for (let index = 0; index < log.count; index++) {
     const total = column[index] ?? NaN;
     if (Number.isNaN(total)) continue;
-    const judged =
-      total * (basis === 'free' ? 1 : 1.22 * mostFree) < limits.ammoniaNote.value - tolerance
-        ? 0
-        : freeOf(total, basis, water(index));
+    const judged = mostFreeOf(total, basis) < limits.ammoniaNote.value - tolerance ? 0 : freeAt(total, index);
     if (typeof judged !== 'number') {
       if (!once.has(judged.code)) found.push({ ...judged, severity: 'note', ...atEntry(treatment, index) });
       once.add(judged.code);
@@ -63,64 +83,50 @@ export const unionisedAmmonia: Rule = (treatment) => {
     }
   }
   return found;
-};
+}
 
-type Unjudged = Unplaced<'ammonia-outside-range'> | Unplaced<'ammonia-not-judged'>;
-type Unplaced<C extends Finding['code']> = Omit<
-  Extract<Finding, { readonly code: C }>,
-  'severity' | 'when' | 'row' | 'source'
->;
+function words(finding: Ammonia): FindingWords {
+  switch (finding.code) {
+    case 'unionised-ammonia':
+      return wordsOfFree(finding);
+    case 'ammonia-outside-range': {
+      const { total, field, given, min, max } = finding;
+      return {
+        finding:
+          `Ammonia ${rounded(total)} mg/L cannot be turned into NH3 at ${field} ${rounded(given)}, outside ${min} to ${max}: ` +
+          `test again, or judge it by the in-tank indicator.`,
+        why: 'The sea-water formula holds from pH 7.5 to 8.5, 5 to 35 °C and 5 to 35 g/kg.',
+      };
+    }
+    case 'ammonia-not-judged':
+      return {
+        finding: `Ammonia ${rounded(finding.total)} mg/L cannot be judged without ${inWords(finding.missing)}: write it in the row or on the card.`,
+        why: 'How much of the total is poisonous depends on pH, temperature and salinity.',
+      };
+  }
+}
+
+function wordsOfFree({ free, total, limit }: Extract<Ammonia, { code: 'unionised-ammonia' }>): FindingWords {
+  const [note, warning, danger] = [limits.ammoniaNote.value, limits.ammoniaWarning.value, limits.ammoniaDanger.value];
+  const advice =
+    limit < warning
+      ? 'feed less and test again today'
+      : 'change water now, with new water at the level of the tank (QT.AMMONIACHANGE), and add no binder';
+  return {
+    finding:
+      `Un-ionised ammonia is ${rounded(free, 3)} mg/L NH3${total === null ? '' : `, from ${rounded(total.written)} mg/L total (as ${total.as})`}, ` +
+      `${limit.toFixed(2)} or more: ${advice}.`,
+    why:
+      `Ammonia is the main killer in quarantine: ${note.toFixed(2)} mg/L NH3 is noted, ${warning.toFixed(2)} ` +
+      `a warning, ${danger.toFixed(2)} a danger. A liquid test may read falsely positive in copper.`,
+  };
+}
+
+function inWords(names: readonly string[]): string {
+  const [last = ''] = names.slice(-1);
+  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
+}
 
 function atEntry({ log }: Treatment, index: number): { when: number | null; row: number | null; source: 'Practice' } {
   return { when: log.when[index] ?? null, row: log.row[index] ?? null, source: 'Practice' };
-}
-
-/** NH3 unless the heading says N; a column of free or un-ionised ammonia needs no formula. */
-function basisOf({ log }: Treatment): AmmoniaBasis | 'free' {
-  const text = log.headings.find(({ words }) => words?.kind === 'ammonia')?.text ?? '';
-  if (/\bfree\b|\bun-?ioni[sz]ed\b/i.test(text)) return 'free';
-  return /\bTAN\b|nitrogen|[-–(]\s*N\b|\bas N\b|\bmg N\b|\bNH[34]N\b/i.test(text) ? 'N' : 'NH3';
-}
-
-interface Water {
-  readonly pH: number;
-  readonly temperature: number;
-  readonly salinity: number;
-}
-
-/** The water of an entry, from its row, else the last value of the day, else the card; NaN where none says. */
-function waterAt({ log, card }: Treatment): (index: number) => Water {
-  const { pH, temperature, salinity } = log.numbers;
-  const last = (column: Float64Array | null, index: number, ofCard: number | null): number => {
-    for (let at = index; column !== null && at >= 0; at--) {
-      if ((log.when[index] ?? NaN) - (log.when[at] ?? NaN) > lasting) break;
-      const value = column[at] ?? NaN;
-      if (value > 0) return value;
-    }
-    return ofCard ?? NaN;
-  };
-  return (index) => ({
-    pH: last(pH, index, card.pH),
-    temperature: last(temperature, index, card.temperature),
-    salinity: last(salinity, index, card.salinity),
-  });
-}
-
-function freeOf(total: number, basis: AmmoniaBasis | 'free', water: Water): number | Unjudged {
-  if (basis === 'free') return total;
-  const missing = (['pH', 'temperature', 'salinity'] as const).filter((name) => Number.isNaN(water[name]));
-  if (missing.length > 0) return { code: 'ammonia-not-judged', total, missing };
-  const { pH, temperature, salinity } = water;
-  const free = freeAmmonia({
-    total: totalAmmoniaMgPerLitre(total),
-    pH: phNbs(pH),
-    temperature: celsius(temperature),
-    salinity: practicalSalinity(salinity > formulaTop && salinity <= limits.saltiest.value ? formulaTop : salinity),
-    as: basis,
-  });
-  if (free.ok) return free.value;
-  const { problem } = free;
-  if (problem.code !== 'outside-validity') throw new Error(`no such refusal: ${problem.code}`);
-  const { field, given, min, max } = problem;
-  return { code: 'ammonia-outside-range', total, field, given, min, max };
 }

@@ -1,16 +1,21 @@
 import { levelAfter } from '../level/levelAfter.js';
 import { bandSpreads } from '../level/bandSpreads.js';
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import type { RowFault } from '../log/table/log.js';
 import { instantDays } from '../units/quantity.js';
-import type { Finding } from './finding.js';
-import type { Rule } from './rule.js';
-import { dosedBeforeNextTest } from './steady/dosedBeforeNextTest.js';
+import { dosedBeforeNextTest } from './steady/nextReading.js';
 import { slipMeanings, type SlipMeaning } from './steady/slipMeanings.js';
 import { steadyLevels } from './steady/steadyLevels.js';
 import { steadyModel } from './steady/steadyModel.js';
 import { fates } from './steady/steadyPass.js';
 import type { Treatment } from './treatment.js';
+import { daily, type Rule, type Found, type FindingWords, type FindingAt } from './rule.js';
+import { nearLevelText } from './phrases.js';
+import { swappedRows } from './swappedRows.js';
+
+interface UnitSlip extends Slip {
+  readonly code: 'unit-slip';
+}
 
 /** Standard deviation of what is rounded away of a reading written to 0.01. [mg/L] */
 const rounding = 0.01 / Math.sqrt(12);
@@ -23,16 +28,46 @@ const rounding = 0.01 / Math.sqrt(12);
  * one of its `slipMeanings` lies within 3.5 standard deviations of what was expected; the nearest is named. A number
  * that is no reading, over 20 mg/L or with three digits after a comma, is judged the same way by the level at its time.
  */
-export const unitSlip: Rule = (treatment, named) => [
-  ...strayReadings(treatment, named),
-  ...unreadableNumbers(treatment),
-];
+export const unitSlip: Rule<UnitSlip> = {
+  about: 'a number miswritten: in the other unit, with its point lost or moved, with digits swapped',
+  codes: { 'unit-slip': ['danger', 'warning'] },
+  sources: ['Practice'],
+  needs: [['copper']],
+  yieldsTo: [swappedRows],
+  find,
+  words,
+  examples: [
+    { log: daily('Cu', 2.25, 2.25, 22.5, 2.25, 2.25), finds: ['warning 4 unit-slip'] },
+    { log: daily('Cu', 2.25, 2.25, 2.3, 2.25, 2.25), finds: [] },
+  ],
+};
 
-function strayReadings(treatment: Treatment, named: ReadonlySet<number>): Finding[] {
+function find(treatment: Treatment, named: ReadonlySet<number>): readonly Found<UnitSlip>[] {
+  return [...strayReadings(treatment, named), ...unreadableNumbers(treatment)];
+}
+
+function words({ cause, written, meant, expected, dosed }: UnitSlip): FindingWords {
+  return {
+    finding:
+      `${nearLevelText(written)} is written where about ${nearLevelText(expected)} is expected; ${slipped[cause]} it is ${nearLevelText(meant)}: ` +
+      `${dosed ? 'copper was dosed on it, test before anything else' : 'correct the cell, or set it aside as "void"'}.`,
+    why: 'One reading far off between readings that agree is more often a slip of the pen than a change in the water.',
+  };
+}
+
+const slipped: Readonly<Record<SlipMeaning['cause'], string>> = {
+  micrograms: 'read as ug/L',
+  milligrams: 'read as mg/L',
+  'point lost': 'with its decimal point back',
+  'point moved': 'with its decimal point moved back',
+  'digits swapped': 'with two digits swapped back',
+};
+
+function strayReadings(treatment: Treatment, named: ReadonlySet<number>): Found<UnitSlip>[] {
   const steady = steadyLevels(treatment);
   if (steady === null || steady.allFit) return [];
   const { events } = treatment;
-  const found: Finding[] = [];
+  const found: Found<UnitSlip>[] = [];
   for (let index = 0; index < events.count; index++) {
     const fate = steady.fate[index];
     if ((fate !== fates.stray && fate !== fates.last) || named.has(events.row[index] ?? 0)) continue;
@@ -47,12 +82,12 @@ function strayReadings(treatment: Treatment, named: ReadonlySet<number>): Findin
 }
 
 /** Numbers that are no readings, by the level before and after them. */
-function unreadableNumbers(treatment: Treatment): Finding[] {
+function unreadableNumbers(treatment: Treatment): Found<UnitSlip>[] {
   const { faults } = treatment.log;
   return faults.length === 0 ? [] : faults.flatMap((fault) => unreadable(fault, treatment) ?? []);
 }
 
-function unreadable({ problem, row, when }: RowFault, treatment: Treatment): Finding | null {
+function unreadable({ problem, row, when }: RowFault, treatment: Treatment): Found<UnitSlip> | null {
   if (problem.code !== 'reading-too-high' && problem.code !== 'three-digits-after-comma') return null;
   const digits = /\d+(?:[.,]\d+)?/.exec(problem.given)?.[0];
   const steady = steadyModel(treatment);
@@ -100,6 +135,6 @@ interface Slip extends SlipMeaning {
   readonly dosed: boolean;
 }
 
-function slip(at: Pick<Finding, 'when' | 'row'>, body: Slip): Finding {
+function slip(at: Pick<FindingAt, 'when' | 'row'>, body: Slip): Found<UnitSlip> {
   return { severity: body.dosed ? 'danger' : 'warning', ...at, source: 'Practice', code: 'unit-slip', ...body };
 }

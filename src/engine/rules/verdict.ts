@@ -1,18 +1,39 @@
 import { heldDays } from '../hold/heldFrom.js';
 import { brokenHolds } from './brokenHolds.js';
 import { countedHolds, type CountedHold } from './countedHolds.js';
-import type { Finding, FindingBody } from './finding.js';
 import { holdAnswer, type HoldAnswer } from './holdAnswer.js';
 import { openHold } from './openHold.js';
-import type { Rule } from './rule.js';
 import type { Treatment } from './treatment.js';
 import { untestedIn } from './untestedIn.js';
+import { daily, type Rule, type Found } from './rule.js';
+import { verdictWords, type Verdict } from './verdictWords.js';
 
 /**
  * Whether the fish have had their days: complete, running, not complete, or open because of a row; then the days held,
  * the breaks and the days lost, the stretches without a test.
  */
-export const verdict: Rule = (treatment) => {
+export const verdict: Rule<Verdict> = {
+  about: 'whether the fish have had their days',
+  codes: {
+    verdict: ['verdict'],
+    'verdict-days': ['verdict'],
+    'verdict-breaks': ['verdict'],
+    'verdict-untested': ['verdict'],
+  },
+  sources: ['Practice'],
+  needs: [],
+  yieldsTo: [],
+  find,
+  words: verdictWords,
+  examples: [
+    {
+      log: daily('Cu', 2.25, 2.25),
+      finds: ['verdict - verdict', 'verdict - verdict-days', 'verdict - verdict-breaks', 'verdict - verdict-untested'],
+    },
+  ],
+};
+
+function find(treatment: Treatment): readonly Found<Verdict>[] {
   const { card, terms, trace } = treatment;
   const holds = countedHolds(treatment);
   const answer = holdAnswer(trace, terms, card.days);
@@ -29,9 +50,9 @@ export const verdict: Rule = (treatment) => {
     line(breaks(treatment, holds)),
     line(untested(treatment)),
   ];
-};
+}
 
-function line(body: FindingBody): Finding {
+function line(body: Verdict): Found<Verdict> {
   return { ...body, severity: 'verdict', when: null, row: null, source: 'Practice' };
 }
 
@@ -43,7 +64,7 @@ function daysHeld(
   { card, terms, trace }: Treatment,
   { kind, days }: HoldAnswer,
   holds: readonly CountedHold[],
-): FindingBody {
+): Verdict {
   const longest = holds.reduce((most, { hold }) => Math.max(most, heldDays(hold, terms.arrived)), 0);
   const last = holds[holds.length - 1];
   const shown = kind === 'not complete' ? holds.find(({ hold }) => heldDays(hold, terms.arrived) === longest) : last;
@@ -53,13 +74,13 @@ function daysHeld(
   return { code: 'verdict-days', kind, days, longest, wanted: card.days, ...ends, credited: credited * 24 };
 }
 
-function breaks(treatment: Treatment, holds: readonly CountedHold[]): FindingBody {
+function breaks(treatment: Treatment, holds: readonly CountedHold[]): Verdict {
   const broken = brokenHolds(treatment, holds);
   const lost = broken.reduce((sum, { counted }) => sum + heldDays(counted.hold, treatment.terms.arrived), 0);
   return { code: 'verdict-breaks', rows: broken.map(({ row }) => row), lost };
 }
 
-function untested(treatment: Treatment): FindingBody {
+function untested(treatment: Treatment): Verdict {
   const stretches = untestedIn(treatment);
   const restarts = stretches.filter((stretch) => stretch.restarts !== null);
   return {

@@ -1,11 +1,20 @@
 import { copperForms, formNames, type FormName } from '../dose/forms.js';
 import { pacePlan } from '../dose/pacePlan.js';
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { eventKinds } from '../log/waterEvents.js';
 import { hoursPerDay, levelTolerance, secondDays } from '../units/quantity.js';
-import type { Finding } from './finding.js';
-import type { Rule } from './rule.js';
 import type { Treatment } from './treatment.js';
+import { daily, type Rule, type Found, type FindingWords } from './rule.js';
+import { nearLevelText, rounded, cardinal, ordinal } from './phrases.js';
+
+interface WrongForm {
+  readonly code: 'wrong-form';
+  readonly side: 'above' | 'below';
+  readonly levels: readonly number[];
+  /** Three times the top, or a third of the low. */
+  readonly limit: number;
+  readonly fits: FormName | null;
+}
 
 const inARow = limits.wrongFormReadings.value;
 const timesTop = limits.wrongFormOver.value;
@@ -22,7 +31,25 @@ const afterDoses = limits.raiseOver.value / hoursPerDay;
  *
  * Definition: the third reading of the first such row.
  */
-export const wrongForm: Rule = (treatment) => {
+export const wrongForm: Rule<WrongForm> = {
+  about: 'three readings in a row that belong to another form or band',
+  codes: { 'wrong-form': ['danger'] },
+  sources: ['Practice'],
+  needs: [['copper']],
+  yieldsTo: [],
+  find,
+  words,
+  examples: [
+    {
+      log: daily('Cu', 2.25, 2.2, 2.3),
+      card: 'volume|200 L\nform|sulfate',
+      finds: ['danger 4 wrong-form'],
+    },
+    { log: daily('Cu', 2.25, 2.2, 2.3), finds: [] },
+  ],
+};
+
+function find(treatment: Treatment): readonly Found<WrongForm>[] {
   const { readings, card } = treatment;
   const high = timesTop * card.band.high + levelTolerance;
   const low = partOfLow * card.band.low - levelTolerance;
@@ -40,7 +67,25 @@ export const wrongForm: Rule = (treatment) => {
     if (below === inARow) return [finding(treatment, index, { side: 'below', limit: partOfLow * card.band.low })];
   }
   return [];
-};
+}
+
+function words({ side, levels, limit, fits }: WrongForm): FindingWords {
+  const far =
+    side === 'above'
+      ? `over ${cardinal(limits.wrongFormOver.value)} times the top`
+      : `under a ${ordinal(Math.round(1 / limits.wrongFormUnder.value))} of the low`;
+  return {
+    finding:
+      `${levels.map((each) => rounded(each, 3)).join(', ')} mg/L in a row are ${far} (${nearLevelText(limit)}): ` +
+      `${fits === null ? 'the form, the band or the unit is not the one on the card' : formWords(fits)}.`,
+    why: 'Bands belong to a chemical form; a test for free copper reads complexed copper low.',
+  };
+}
+
+function formWords(fits: FormName): string {
+  const { low, high } = copperForms[fits].band;
+  return `they fit ${fits} copper (${rounded(low)} to ${rounded(high)}); check the product, the card and what the test reads`;
+}
 
 function lastNotBelow({ readings, card }: Treatment): number {
   let index = readings.count - 1;
@@ -79,7 +124,7 @@ function finding(
   { readings, card }: Treatment,
   third: number,
   body: { readonly side: 'above' | 'below'; readonly limit: number },
-): Finding {
+): Found<WrongForm> {
   const levels = Array.from({ length: inARow }, (_, back) => readings.low[third - inARow + 1 + back] ?? NaN);
   const at = { when: readings.when[third] ?? NaN, row: readings.row[third] ?? 0 };
   return {

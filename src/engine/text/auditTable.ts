@@ -1,6 +1,6 @@
 import { columnsOf, type Table } from '../result/table.js';
 import type { Finding } from '../rules/finding.js';
-import { findingText } from './findings/findingText.js';
+import { findingText } from './findingText.js';
 import { sourceText } from './sourceText.js';
 
 export const auditColumns = columnsOf({

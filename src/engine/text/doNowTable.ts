@@ -1,6 +1,6 @@
 import type { Task, TestReason } from '../audit/task.js';
 import { columnsOf, type Table, type TableCell } from '../result/table.js';
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { shownNumber } from '../units/shown.js';
 
 export const doNowColumns = columnsOf({ Do: 'text', Amount: 'number', Unit: 'text', By: 'time', Why: 'text' });

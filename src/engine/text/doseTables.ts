@@ -3,7 +3,7 @@ import { columnsOf, type Table } from '../result/table.js';
 import type { DosePart } from '../dose/splitDose.js';
 import { hoursPerDay, type SerialDay } from '../units/quantity.js';
 import type { RampStep } from '../dose/ramp.js';
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 
 export const thinColumns = columnsOf({ 'Stock mL': 'number', 'Water mL': 'number' });
 

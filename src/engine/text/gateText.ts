@@ -1,5 +1,5 @@
 import type { GateReason } from '../audit/gates/gate.js';
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { hoursPerDay } from '../units/quantity.js';
 import { shownNumber } from '../units/shown.js';
 import { isoFromSerial } from '../../base/isoFromSerial.js';

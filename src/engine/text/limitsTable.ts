@@ -1,4 +1,5 @@
-import { limits, limitStatus, type Limit } from '../limits/limits.js';
+import { limitStatus, type Limit } from '../limits/limit.js';
+import * as limits from '../limits/limits.js';
 import { columnsOf, type Table } from '../result/table.js';
 import { sourceText } from './sourceText.js';
 
@@ -17,7 +18,7 @@ export function limitsTable(): Table {
 }
 
 function limitRow(name: string, limit: Limit): Table['rows'][number] {
-  const { value, unit, decides, source } = limit;
+  const { value, unit, decides, source = 'Practice' } = limit;
   const words = name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
   return [words, Number(value.toPrecision(4)), unit, decides, limitStatus(limit), sourceText(source)];
 }

@@ -1,6 +1,6 @@
 import type { Ready } from '../audit/readyGates.js';
 import { columnsOf, type Table } from '../result/table.js';
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { gateText } from './gateText.js';
 
 export const readyColumns = columnsOf({ Gate: 'text', Met: 'text', Since: 'time', Why: 'text' });

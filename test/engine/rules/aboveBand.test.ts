@@ -8,7 +8,7 @@ form | chelated
 meter accuracy | 0.05`;
 
 function found(cells: readonly (string | number)[], form = card, named: readonly number[] = []): readonly Finding[] {
-  return aboveBand(treatmentFrom(dailyLog('Date | Copper | Signs', cells), form), new Set(named));
+  return aboveBand.find(treatmentFrom(dailyLog('Date | Copper | Signs', cells), form), new Set(named));
 }
 
 describe('aboveBand', () => {
@@ -44,7 +44,7 @@ describe('aboveBand', () => {
     const twice = `Date | Copper
 2026-03-01 08:00 | 2.7
 2026-03-01 08:00 | 2.4`;
-    expect(aboveBand(treatmentFrom(twice, card), new Set())).toMatchObject([{ severity: 'warning', row: 2 }]);
+    expect(aboveBand.find(treatmentFrom(twice, card), new Set())).toMatchObject([{ severity: 'warning', row: 2 }]);
   });
 
   it('warns of a reading whose top is not known', () => {

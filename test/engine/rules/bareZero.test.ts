@@ -7,7 +7,7 @@ const card = `volume | 200 L
 form | chelated`;
 
 function found(cells: readonly (string | number)[]): readonly Finding[] {
-  return bareZero(treatmentFrom(dailyLog('Date | Copper', cells), card), new Set());
+  return bareZero.find(treatmentFrom(dailyLog('Date | Copper', cells), card), new Set());
 }
 
 describe('bareZero', () => {

@@ -10,7 +10,7 @@ function found(note: string): readonly unknown[] {
 2026-03-01 08:00 | 2.25 |
 2026-03-02 08:00 | 2.24 | ${note}
 2026-03-03 08:00 | 2.26 | all fish in good condition`;
-  return conditionerNoted(treatmentFrom(log, card), new Set());
+  return conditionerNoted.find(treatmentFrom(log, card), new Set());
 }
 
 describe('conditionerNoted', () => {
@@ -62,10 +62,10 @@ describe('conditionerNoted', () => {
     const log = `Date | Copper | Signs | Notes
 2026-03-01 08:00 | 2.25 | eating, added conditioner |
 2026-03-02 08:00 | 2.25 | | conditioner again`;
-    expect(conditionerNoted(treatmentFrom(log, card), new Set()).map(({ row }) => row)).toEqual([2, 3]);
+    expect(conditionerNoted.find(treatmentFrom(log, card), new Set()).map(({ row }) => row)).toEqual([2, 3]);
   });
 
   it('is silent about a log without texts', () => {
-    expect(conditionerNoted(treatmentFrom('Date | Copper\n2026-03-01 | 2.25', card), new Set())).toEqual([]);
+    expect(conditionerNoted.find(treatmentFrom('Date | Copper\n2026-03-01 | 2.25', card), new Set())).toEqual([]);
   });
 });

@@ -4,11 +4,13 @@ import { treatmentFrom } from './treatmentFrom.js';
 const card = (fish: string): string => `volume | 200 L\nform | chelated\nfish | ${fish}`;
 const log = (fishIn: string): string => `Date | Copper | Fish in\n2026-03-01 | 2.25 |\n2026-03-02 | 2.25 | ${fishIn}`;
 const found = (fishIn: string, fish = '-'): unknown[] =>
-  copperIntolerantFish(treatmentFrom(log(fishIn), card(fish)), new Set()).map((finding) =>
-    finding.code === 'copper-intolerant-fish'
-      ? [finding.severity, finding.row, finding.fish, finding.advice]
-      : [finding.code],
-  );
+  copperIntolerantFish
+    .find(treatmentFrom(log(fishIn), card(fish)), new Set())
+    .map((finding) =>
+      finding.code === 'copper-intolerant-fish'
+        ? [finding.severity, finding.row, finding.fish, finding.advice]
+        : [finding.code],
+    );
 
 describe('copperIntolerantFish', () => {
   it.each([
@@ -34,8 +36,8 @@ describe('copperIntolerantFish', () => {
   );
 
   it('is silent without fish', () => {
-    expect(copperIntolerantFish(treatmentFrom('Date | Copper\n2026-03-01 | 2.25', card('none')), new Set())).toEqual(
-      [],
-    );
+    expect(
+      copperIntolerantFish.find(treatmentFrom('Date | Copper\n2026-03-01 | 2.25', card('none')), new Set()),
+    ).toEqual([]);
   });
 });

@@ -3,7 +3,7 @@ import { treatmentFrom } from './treatmentFrom.js';
 
 const card = (fish = '-'): string => `volume | 200 L\nform | chelated\nfish | ${fish}`;
 const rows = (log: string, fish?: string): unknown[] =>
-  deaths(treatmentFrom(log, card(fish)), new Set()).map(({ code, severity, row }) => [code, severity, row]);
+  deaths.find(treatmentFrom(log, card(fish)), new Set()).map(({ code, severity, row }) => [code, severity, row]);
 
 describe('deaths', () => {
   it('is a danger at three in an entry', () => {
@@ -40,7 +40,7 @@ ${last} | 2.25 | 1`;
 2026-03-02 08:00 | 2.25 | A | 1
 2026-03-02 20:00 | 2.25 | B | 1
 ${last} | 2.25 | C | 1`;
-    const found = deaths(treatmentFrom(log('2026-03-03 08:00'), card()), new Set());
+    const found = deaths.find(treatmentFrom(log('2026-03-03 08:00'), card()), new Set());
     expect(found.map(({ severity }) => severity)).toEqual(['note', 'note', 'danger']);
     expect(found[2]).toMatchObject({ row: 4, count: 3, lots: 3, of: null });
     expect(rows(log('2026-03-03 09:00')).map((row) => (row as string[])[1])).toEqual(['note', 'note', 'note']);

@@ -5,7 +5,7 @@ const card = 'volume | 200 L\nform | chelated';
 
 describe('fishSignsFirst', () => {
   const first = (log: string, on = card): unknown[] =>
-    fishSignsFirst(treatmentFrom(log, on), new Set()).map(({ code, severity, row }) => [code, severity, row]);
+    fishSignsFirst.find(treatmentFrom(log, on), new Set()).map(({ code, severity, row }) => [code, severity, row]);
 
   it.each(['not eating', 'breathing heavily', 'flashing'])('notes the first row that says %j', (sign) => {
     expect(first(`Date | Copper | Signs\n2026-03-01 | 2.25 | eating\n2026-03-05 | 2.25 | ${sign}`)).toEqual([

@@ -10,7 +10,7 @@ form | chelated
 strength | 10 mg/mL`;
 
 function found(cells: readonly (string | number)[], terms = '', named: readonly number[] = []): readonly Finding[] {
-  return holdBroken(treatmentFrom(dailyLog('Date | Copper | Notes', cells), `${card}\n${terms}`), new Set(named));
+  return holdBroken.find(treatmentFrom(dailyLog('Date | Copper | Notes', cells), `${card}\n${terms}`), new Set(named));
 }
 
 /** Rows of the breaks that an audit finds, and those of the verdict's line. */
@@ -59,7 +59,7 @@ describe('holdBroken', () => {
 
   it('is found beside another finding of its row where the reading fits the log', () => {
     const log = dailyLog('Date | Copper | Change L', [...days(5), '2.25 | 40', '1.8 | 10', 1.81, 1.79]);
-    expect(holdBroken(treatmentFrom(log, card), new Set([8]))).toMatchObject([{ row: 8 }]);
+    expect(holdBroken.find(treatmentFrom(log, card), new Set([8]))).toMatchObject([{ row: 8 }]);
   });
 
   it.each([

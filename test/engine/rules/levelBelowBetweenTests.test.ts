@@ -13,7 +13,7 @@ const later = ['09', '10', '11', '12'].map((day) => `2026-03-${day} 08:00 | 2.25
 
 function found(rows: string, named: readonly number[] = [], terms = ''): readonly Finding[] {
   const log = [heading, steady, rows, later].join('\n');
-  return levelBelowBetweenTests(treatmentFrom(log, `${card}\n${terms}`), new Set(named));
+  return levelBelowBetweenTests.find(treatmentFrom(log, `${card}\n${terms}`), new Set(named));
 }
 
 /** A change of water without copper, and two hours later the dose that makes up for it. */
@@ -48,7 +48,7 @@ describe('levelBelowBetweenTests', () => {
 2026-03-07 08:00 | 2.05 | | |
 2026-03-09 07:00 | | | | 8
 2026-03-09 08:00 | 2.25 | | |`;
-    expect(levelBelowBetweenTests(treatmentFrom(log, card), new Set())).toMatchObject([
+    expect(levelBelowBetweenTests.find(treatmentFrom(log, card), new Set())).toMatchObject([
       { row: 9, fromRow: 8, toRow: 10 },
     ]);
   });

@@ -3,7 +3,7 @@ import { treatmentFrom } from './treatmentFrom.js';
 
 const card = 'volume | 200 L\nform | chelated';
 const found = (log: string): unknown[] =>
-  liquidAmmoniaTest(treatmentFrom(log, card), new Set()).map(({ code, severity, row }) => [code, severity, row]);
+  liquidAmmoniaTest.find(treatmentFrom(log, card), new Set()).map(({ code, severity, row }) => [code, severity, row]);
 const noted = (note: string): unknown[] =>
   found(`Date | Copper | Note\n2026-03-01 | 2.25 |\n2026-03-02 | 2.25 | ${note}`);
 

@@ -4,7 +4,7 @@ import { treatmentFrom } from './treatmentFrom.js';
 const card = `volume | 200 L
 form | chelated`;
 const rows = (log: string, on = card): unknown[] =>
-  lowSalinity(treatmentFrom(log, on), new Set()).map(({ code, severity, row }) => [code, severity, row]);
+  lowSalinity.find(treatmentFrom(log, on), new Set()).map(({ code, severity, row }) => [code, severity, row]);
 
 describe('lowSalinity', () => {
   it('warns below 25 g/kg, once for a stretch', () => {

@@ -4,7 +4,7 @@ import { dailyLog, days } from './dailyLog.js';
 import { treatmentFrom } from './treatmentFrom.js';
 
 function found(terms: string): readonly Finding[] {
-  return meterCannotShow(treatmentFrom(dailyLog('Date | Copper', days(5)), `volume | 200 L\n${terms}`), new Set());
+  return meterCannotShow.find(treatmentFrom(dailyLog('Date | Copper', days(5)), `volume | 200 L\n${terms}`), new Set());
 }
 
 describe('meterCannotShow', () => {

@@ -7,7 +7,10 @@ const card = `volume | 200 L
 form | chelated`;
 
 function found(cells: readonly (string | number)[], terms = ''): readonly Finding[] {
-  return newcomer(treatmentFrom(dailyLog('Date | Copper | Fish in | Notes', cells), `${card}\n${terms}`), new Set());
+  return newcomer.find(
+    treatmentFrom(dailyLog('Date | Copper | Fish in | Notes', cells), `${card}\n${terms}`),
+    new Set(),
+  );
 }
 
 describe('newcomer', () => {

@@ -4,7 +4,7 @@ import { treatmentFrom } from './treatmentFrom.js';
 
 function found(rows: readonly string[]): readonly Finding[] {
   const log = ['Date | Copper', ...rows].join('\n');
-  return notedReadings(treatmentFrom(log, 'volume | 200 L\nform | chelated'), new Set());
+  return notedReadings.find(treatmentFrom(log, 'volume | 200 L\nform | chelated'), new Set());
 }
 
 describe('notedReadings', () => {

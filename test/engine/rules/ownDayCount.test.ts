@@ -5,7 +5,7 @@ import { treatmentFrom } from './treatmentFrom.js';
 
 function found(cells: readonly (string | number)[], terms = ''): readonly Finding[] {
   const log = dailyLog('Date | Copper | Hold day', cells);
-  return ownDayCount(treatmentFrom(log, `volume | 200 L\nform | chelated\n${terms}`), new Set());
+  return ownDayCount.find(treatmentFrom(log, `volume | 200 L\nform | chelated\n${terms}`), new Set());
 }
 
 /** Readings in the band, each with its day from a first one on. */

@@ -1,5 +1,4 @@
-import type { Finding } from '../../../src/engine/rules/finding.js';
-import type { Rule } from '../../../src/engine/rules/rule.js';
+import type { Finder } from '../../../src/engine/rules/rule.js';
 import { treatmentFrom } from './treatmentFrom.js';
 
 /** 200 L, chelated, a solution of 10 mg/mL: 1 mL raises by 0.05 mg/L. */
@@ -23,10 +22,10 @@ export const raisedLog = `
 `;
 
 /** What one rule finds in a log: code, severity and row of each. */
-export function foundBy(rule: Rule, log: string, card: string = chelatedCard): string[] {
+export function foundBy(rule: Finder, log: string, card: string = chelatedCard): string[] {
   return findingsBy(rule, log, card).map(({ code, severity, row }) => `${severity} ${row ?? '-'} ${code}`);
 }
 
-export function findingsBy(rule: Rule, log: string, card: string = chelatedCard): readonly Finding[] {
-  return rule(treatmentFrom(log, card), new Set());
+export function findingsBy(rule: Finder, log: string, card: string = chelatedCard): ReturnType<Finder['find']> {
+  return rule.find(treatmentFrom(log, card), new Set());
 }

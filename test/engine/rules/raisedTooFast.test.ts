@@ -8,7 +8,7 @@ strength | 10 mg/mL`;
 
 function found(rows: string, terms = '', named: readonly number[] = []): readonly Finding[] {
   const log = `Date | Copper | Dose mL | Notes\n${rows}`;
-  return raisedTooFast(treatmentFrom(log, `${card}\n${terms}`), new Set(named));
+  return raisedTooFast.find(treatmentFrom(log, `${card}\n${terms}`), new Set(named));
 }
 
 const inOneDay = `2026-03-01 08:00 | 0 | 11 |
@@ -48,7 +48,7 @@ describe('raisedTooFast', () => {
 
   it('judges a dose by the volume of its day', () => {
     const rows = 'Date | Copper | Dose mL | Volume L\n2026-03-01 08:00 | 1 | 11 | 100';
-    expect(raisedTooFast(treatmentFrom(rows, card), new Set())).toMatchObject([{ row: 2, rise: 1.1 }]);
+    expect(raisedTooFast.find(treatmentFrom(rows, card), new Set())).toMatchObject([{ row: 2, rise: 1.1 }]);
   });
 
   it.each([

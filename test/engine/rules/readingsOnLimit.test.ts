@@ -4,7 +4,7 @@ import { dailyLog, days } from './dailyLog.js';
 import { treatmentFrom } from './treatmentFrom.js';
 
 function found(cells: readonly (string | number)[], form = 'form | chelated'): readonly Finding[] {
-  return readingsOnLimit(treatmentFrom(dailyLog('Date | Copper', cells), `volume | 200 L\n${form}`), new Set());
+  return readingsOnLimit.find(treatmentFrom(dailyLog('Date | Copper', cells), `volume | 200 L\n${form}`), new Set());
 }
 
 describe('readingsOnLimit', () => {
@@ -39,6 +39,6 @@ describe('readingsOnLimit', () => {
 
   it('takes readings at one instant for one', () => {
     const log = `Date | Copper\n${days(3, '2026-03-01 08:00 | 1.95').join('\n')}`;
-    expect(readingsOnLimit(treatmentFrom(log, 'volume | 200 L\nform | chelated'), new Set())).toEqual([]);
+    expect(readingsOnLimit.find(treatmentFrom(log, 'volume | 200 L\nform | chelated'), new Set())).toEqual([]);
   });
 });

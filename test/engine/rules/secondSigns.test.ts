@@ -3,7 +3,7 @@ import { treatmentFrom } from './treatmentFrom.js';
 
 const card = 'volume | 200 L\nform | chelated';
 const found = (log: string, on = card): unknown[] =>
-  secondSigns(treatmentFrom(log, on), new Set()).map(({ code, severity, row }) => [code, severity, row]);
+  secondSigns.find(treatmentFrom(log, on), new Set()).map(({ code, severity, row }) => [code, severity, row]);
 
 describe('secondSigns', () => {
   it('is a danger after a recorded recovery, at the first row of the second time', () => {
@@ -26,7 +26,7 @@ describe('secondSigns', () => {
 2026-03-01 | 2.25 | no
 2026-03-02 | 2.25 | yes
 2026-03-04 | 2.25 | no`;
-    const [finding] = secondSigns(treatmentFrom(log, card), new Set());
+    const [finding] = secondSigns.find(treatmentFrom(log, card), new Set());
     expect(finding).toMatchObject({ code: 'second-signs', row: 4, first: { row: 2 } });
   });
 

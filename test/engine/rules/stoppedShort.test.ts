@@ -7,7 +7,10 @@ const card = `volume | 200 L
 form | chelated`;
 
 function found(cells: readonly (string | number)[], terms = '', named: readonly number[] = []): readonly Finding[] {
-  return stoppedShort(treatmentFrom(dailyLog('Date | Copper | Notes', cells), `${card}\n${terms}`), new Set(named));
+  return stoppedShort.find(
+    treatmentFrom(dailyLog('Date | Copper | Notes', cells), `${card}\n${terms}`),
+    new Set(named),
+  );
 }
 
 describe('stoppedShort', () => {

@@ -1,6 +1,7 @@
 import { strengthMissing } from '../../../src/engine/rules/strengthMissing.js';
-import { findingText } from '../../../src/engine/text/findings/findingText.js';
-import { chelatedCard, findingsBy, foundBy, raisedLog } from './raisedLog.js';
+import { findingText } from '../../../src/engine/text/findingText.js';
+import { chelatedCard, foundBy, raisedLog } from './raisedLog.js';
+import { treatmentFrom } from './treatmentFrom.js';
 
 const without = chelatedCard.replace(/ *strength.*\n/, '');
 const undosed = `
@@ -27,7 +28,7 @@ describe('strengthMissing', () => {
   });
 
   it('says what is not looked for and where the strength comes from', () => {
-    const [finding] = findingsBy(strengthMissing, raisedLog, without);
+    const [finding] = strengthMissing.find(treatmentFrom(raisedLog, without), new Set());
     expect(finding === undefined ? '' : findingText(finding).finding).toMatch(/no strength.*slips.*QT\.STRENGTH/);
   });
 });

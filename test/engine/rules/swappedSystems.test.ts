@@ -36,8 +36,8 @@ describe('swappedSystems', () => {
 
   it('leaves to a slip of the pen what one explains', () => {
     const treatment = treatmentFrom(`${raisedLog}  2026-03-08 08:00 | 0.22 |${then}`, chelatedCard);
-    const named = new Set(unitSlip(treatment, new Set()).map(({ row }) => row ?? 0));
+    const named = new Set(unitSlip.find(treatment, new Set()).map(({ row }) => row ?? 0));
     expect([...named]).toEqual([9]);
-    expect(swappedSystems(treatment, named)).toEqual([]);
+    expect(swappedSystems.find(treatment, named)).toEqual([]);
   });
 });

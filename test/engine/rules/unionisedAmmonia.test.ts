@@ -4,7 +4,7 @@ import { treatmentFrom } from './treatmentFrom.js';
 const card = 'volume | 200 L\nform | chelated';
 const water = `${card}\npH | 8.0\ntemperature | 25 C\nsalinity | 34`;
 const found = (log: string, on = water): unknown[] =>
-  unionisedAmmonia(treatmentFrom(log, on), new Set()).map(({ code, severity, row }) => [code, severity, row]);
+  unionisedAmmonia.find(treatmentFrom(log, on), new Set()).map(({ code, severity, row }) => [code, severity, row]);
 
 // 4.28 % of the total is NH3 at pH 8.0, 25 °C, S 34 [BowerBidwell1978, table, read in a copy].
 describe('unionisedAmmonia', () => {
@@ -40,7 +40,7 @@ describe('unionisedAmmonia', () => {
 
   it('counts as NH3 unless the heading says N, and free ammonia as it is', () => {
     const free = (heading: string, written: number): number | undefined => {
-      const [finding] = unionisedAmmonia(
+      const [finding] = unionisedAmmonia.find(
         treatmentFrom(`Date | Copper | ${heading}\n2026-03-01 | 2.25 | ${written}`, water),
         new Set(),
       );

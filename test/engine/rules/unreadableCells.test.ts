@@ -4,7 +4,10 @@ import { treatmentFrom } from './treatmentFrom.js';
 
 function found(row: string, named: readonly number[] = []): readonly Finding[] {
   const log = `Date | Copper | Dose mL | Change L | Temp | pH\n${row}\n2026-03-02 08:00 | 2.2 | | | |`;
-  return unreadableCells(treatmentFrom(log, 'volume | 200 L\nform | chelated\nstrength | 10 mg/mL'), new Set(named));
+  return unreadableCells.find(
+    treatmentFrom(log, 'volume | 200 L\nform | chelated\nstrength | 10 mg/mL'),
+    new Set(named),
+  );
 }
 
 describe('unreadableCells', () => {

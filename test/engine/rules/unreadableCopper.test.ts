@@ -7,7 +7,7 @@ const card = `volume | 200 L
 form | chelated`;
 
 function found(cells: readonly (string | number)[], named: readonly number[] = []): readonly Finding[] {
-  return unreadableCopper(treatmentFrom(dailyLog('Date | Copper', cells), card), new Set(named));
+  return unreadableCopper.find(treatmentFrom(dailyLog('Date | Copper', cells), card), new Set(named));
 }
 
 describe('unreadableCopper', () => {

@@ -8,7 +8,7 @@ form | chelated`;
 
 function found(cells: readonly (string | number)[], terms = '', asOf?: string): readonly Finding[] {
   const log = dailyLog('Date | Copper', cells);
-  return untestedStretches(treatmentFrom(log, `${card}\n${terms}`, asOf), new Set());
+  return untestedStretches.find(treatmentFrom(log, `${card}\n${terms}`, asOf), new Set());
 }
 
 /** So many days without a reading. */
@@ -68,7 +68,7 @@ describe('untestedStretches', () => {
 
   it('is silent about 36 h, and before the arrival', () => {
     const log = dailyLog('Date | Copper', days(6), 36);
-    expect(untestedStretches(treatmentFrom(log, card), new Set())).toEqual([]);
+    expect(untestedStretches.find(treatmentFrom(log, card), new Set())).toEqual([]);
     expect(found([...days(3), ...gap(2), ...days(5)], 'arrived | 2026-03-06 08:00')).toEqual([]);
   });
 });

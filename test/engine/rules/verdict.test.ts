@@ -5,7 +5,7 @@ import { traceHolds } from '../../../src/engine/hold/holdTracer.js';
 import { zeroOrUntested } from '../../../src/engine/hold/zeroOrUntested.js';
 import { ok } from '../../../src/engine/result/result.js';
 import { verdict } from '../../../src/engine/rules/verdict.js';
-import { findingText } from '../../../src/engine/text/findings/findingText.js';
+import { findingText } from '../../../src/engine/text/findingText.js';
 import { isoFromSerial } from '../../../src/base/isoFromSerial.js';
 import { oracleHold } from '../hold/oracle.js';
 import { dailyLog, days, firstTest } from './dailyLog.js';
@@ -17,7 +17,7 @@ form | chelated`;
 /** The lines of the verdict in words. */
 function lines(cells: readonly (string | number)[], terms = '', asOf?: string): readonly string[] {
   const treatment = treatmentFrom(dailyLog('Date | Copper', cells), `${card}\n${terms}`, asOf);
-  return verdict(treatment, new Set()).map((finding) => findingText(finding).finding);
+  return verdict.find(treatment, new Set()).map((finding) => findingText(finding).finding);
 }
 
 describe('verdict', () => {
@@ -35,7 +35,7 @@ describe('verdict', () => {
       'running: 8.0 days of 30 unbroken so far.',
       'Days held: 8.0 days, from 2026-03-21 08:00 to 2026-03-29 08:00.',
       '1 break (row 7), 4.0 days lost.',
-      '2 untested stretches of over 36 h, the longest 120.0 h; the hold started anew after 1 of them, 9.0 days lost.',
+      '2 untested stretches of over 36 h, the longest 120.0 h; the hold started again after 1 of them, 9.0 days lost.',
     ]);
   });
 
@@ -52,7 +52,7 @@ describe('verdict', () => {
 
   it('is open because of the lowest row on which the answer hangs, and gives both', () => {
     const treatment = treatmentFrom(dailyLog('Date | Copper', ['ok', ...days(10), 'LOW', ...days(3), 'ok', 2.2]), card);
-    const [first, second] = verdict(treatment, new Set());
+    const [first, second] = verdict.find(treatment, new Set());
     expect(first).toMatchObject({ severity: 'verdict', row: 13, when: firstTest + 11 });
     expect(first && findingText(first).finding).toMatch(
       /^open because of row 13: running, 15\.0 days .*running, 0\.0 days/,
@@ -110,7 +110,7 @@ describe('verdict', () => {
             askedAfter === null ? undefined : at(askedAfter * 24),
           );
           const { readings, terms: asked } = treatment;
-          const [first] = verdict(treatment, new Set());
+          const [first] = verdict.find(treatment, new Set());
           if (first?.code !== 'verdict') throw new Error('no verdict');
           const text = findingText(first).finding;
           const spans = holdSpans(traceHolds(readings, asked), asked, wanted);

@@ -1,4 +1,4 @@
-import { limits } from '../../limits/limits.js';
+import * as limits from '../../limits/limits.js';
 import type { Treatment } from '../../rules/treatment.js';
 import { hoursPerDay, secondDays } from '../../units/quantity.js';
 import { copperGone } from './copperGone.js';

@@ -1,7 +1,7 @@
 import { heldFrom } from '../../hold/heldFrom.js';
 import { holdDays } from '../../hold/holdDays.js';
 import { holdEnds } from '../../hold/holdEnds.js';
-import { firstLongEnough } from '../../rules/firstLongEnough.js';
+import { firstLongEnough } from '../../rules/holdAnswer.js';
 import type { Treatment } from '../../rules/treatment.js';
 import { fishDays } from '../fishDays.js';
 import type { Gate } from './gate.js';

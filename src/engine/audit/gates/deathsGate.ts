@@ -1,4 +1,4 @@
-import { limits } from '../../limits/limits.js';
+import * as limits from '../../limits/limits.js';
 import { deathRows } from '../../rules/deathRows.js';
 import type { Treatment } from '../../rules/treatment.js';
 import { secondDays } from '../../units/quantity.js';

@@ -1,4 +1,4 @@
-import { limits } from '../../limits/limits.js';
+import * as limits from '../../limits/limits.js';
 import { secondBathWindow } from '../../plan/secondBathWindow.js';
 import type { Treatment } from '../../rules/treatment.js';
 import type { Gate } from './gate.js';

@@ -1,10 +1,10 @@
 import type { FormName } from '../../dose/forms.js';
 import type { Hold } from '../../hold/holdTrace.js';
-import { limits } from '../../limits/limits.js';
+import * as limits from '../../limits/limits.js';
 import type { Card } from '../../log/card.js';
 import type { ReadingColumns } from '../../log/readingColumns.js';
 import { observationEnd } from '../../plan/observationEnd.js';
-import { firstLongEnough } from '../../rules/firstLongEnough.js';
+import { firstLongEnough } from '../../rules/holdAnswer.js';
 import { signsAfterArrival } from '../../rules/signsAfterArrival.js';
 import type { Treatment } from '../../rules/treatment.js';
 import { copperMgPerLitre, secondDays, serialDay, type CopperMgPerLitre } from '../../units/quantity.js';

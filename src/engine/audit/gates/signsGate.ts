@@ -1,4 +1,4 @@
-import { limits } from '../../limits/limits.js';
+import * as limits from '../../limits/limits.js';
 import type { SignRow } from '../../rules/signs/signSteps.js';
 import { signsAfterArrival } from '../../rules/signsAfterArrival.js';
 import type { Treatment } from '../../rules/treatment.js';

@@ -1,6 +1,6 @@
 import { heldFrom } from '../../hold/heldFrom.js';
-import { limits } from '../../limits/limits.js';
-import { firstLongEnough } from '../../rules/firstLongEnough.js';
+import * as limits from '../../limits/limits.js';
+import { firstLongEnough } from '../../rules/holdAnswer.js';
 import type { Treatment } from '../../rules/treatment.js';
 import { hoursPerDay, secondDays } from '../../units/quantity.js';
 import type { Gate } from './gate.js';

@@ -1,6 +1,12 @@
 import type { SignToken } from './signTokens.js';
-import type { SignTopic } from './signTopic.js';
 import { statements } from './statements.js';
+
+/**
+ * What a sign, or a word that the fish is well, is about. listless: too little activity; acting: odd activity or a place
+ * where a sick fish stays. 'feeding well' is said of a well fish only. all: the fish as a whole.
+ */
+export type SignTopic =
+  'feeding' | 'feeding well' | 'breathing' | 'listless' | 'acting' | 'rubbing' | 'looks' | 'deaths' | 'all';
 
 /** Words of signs, in the order in which they are tried; a sign of none of them is one of looks or of acting. */
 const topicWords: readonly (readonly [SignTopic, RegExp])[] = [

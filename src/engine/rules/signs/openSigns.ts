@@ -1,5 +1,5 @@
 import type { SignReading } from './signReading.js';
-import type { SignTopic } from './signTopic.js';
+import type { SignTopic } from './clauseTopics.js';
 
 /** Whether words about some topics say that a fish with this sign is well again. */
 function isAnswered(sign: SignTopic, well: readonly SignTopic[]): boolean {

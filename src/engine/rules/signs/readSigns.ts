@@ -5,7 +5,7 @@ import { ok, refuse, type Result } from '../../result/result.js';
 import { isBlank, type Cell } from '../../units/cell.js';
 import { misplaced } from '../../units/parseQuantity.js';
 import { shown } from '../../units/shown.js';
-import type { SignText } from './signText.js';
+import type { SignText } from './signSteps.js';
 
 interface SignRanges {
   readonly when: RawRange;

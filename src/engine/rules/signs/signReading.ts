@@ -1,9 +1,8 @@
 import { clauseReading, type ClauseReading } from './clauseReading.js';
 import { clauses, type Clause } from './clauses.js';
-import type { ReadClause } from './readClause.js';
+import { type ReadClause, textTopics } from './textTopics.js';
 import { signTokens } from './signTokens.js';
-import type { SignTopic } from './signTopic.js';
-import { textTopics } from './textTopics.js';
+import type { SignTopic } from './clauseTopics.js';
 
 /** How a keeper's text about the fish reads. */
 export interface SignReading {

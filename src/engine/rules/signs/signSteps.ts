@@ -1,9 +1,16 @@
-import { limits } from '../../limits/limits.js';
+import * as limits from '../../limits/limits.js';
 import { instantDays, secondDays } from '../../units/quantity.js';
 import { OpenSigns } from './openSigns.js';
 import { rememberedReading } from './rememberedReading.js';
 import type { SignReading } from './signReading.js';
-import type { SignText } from './signText.js';
+
+/** What was written about the fish in one row. */
+export interface SignText {
+  /** [serial day] */
+  readonly when: number;
+  readonly row: number;
+  readonly text: string;
+}
 
 /** What a keeper does next; '' where nothing is to be done. */
 export type SignStep = 'test first' | 'lower and wait' | 'raise slowly' | 'stop copper' | 'unread' | '';

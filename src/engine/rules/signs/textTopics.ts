@@ -1,7 +1,14 @@
 import type { Clause } from './clauses.js';
-import { clauseTopics } from './clauseTopics.js';
-import type { ReadClause } from './readClause.js';
-import type { SignTopic } from './signTopic.js';
+import { clauseTopics, type SignTopic } from './clauseTopics.js';
+import type { ClauseReading } from './clauseReading.js';
+
+/** A clause as it reads beside the ones around it. */
+export interface ReadClause {
+  readonly clause: Clause;
+  readonly reading: ClauseReading;
+  /** A sign that a clause about now has overtaken. */
+  readonly over?: boolean;
+}
 
 interface TextTopics {
   readonly ails: readonly SignTopic[];

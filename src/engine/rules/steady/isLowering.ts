@@ -1,8 +1,8 @@
-import { limits } from '../../limits/limits.js';
+import * as limits from '../../limits/limits.js';
 import { eventKinds } from '../../log/waterEvents.js';
 import { levelTolerance } from '../../units/quantity.js';
 import { signStepAt } from '../signs/signStepAt.js';
-import type { Treatment } from '../treatment.js';
+import type { WatchedWater } from '../treatment.js';
 import { entryOfRow } from './entryOfRow.js';
 
 const takingOut =
@@ -12,31 +12,31 @@ const takingOut =
  * leaving the band, in words, or as one of several changes after the last reading in the band.
  */
 export function isLowering(
-  treatment: Treatment,
+  water: WatchedWater,
   index: number,
   { before, after }: { readonly before: number; readonly after: number },
 ): boolean {
-  const { band } = treatment.card;
+  const { band } = water.card;
   const staysIn = after >= band.low - levelTolerance;
   if (before > band.high + levelTolerance && staysIn) return true;
-  const text = noteOf(treatment, index);
+  const text = noteOf(water, index);
   if (text !== '' && takingOut.test(text)) return true;
-  return (staysIn && isForSigns(treatment, index)) || isTakingOut(treatment, index);
+  return (staysIn && isForSigns(water, index)) || isTakingOut(water, index);
 }
 
-function noteOf({ log, events }: Treatment, index: number): string {
+function noteOf({ log, events }: WatchedWater, index: number): string {
   const notes = log.texts.note;
   if (notes === null) return '';
   return notes[entryOfRow(log, events.row[index] ?? 0, events.when[index] ?? NaN)] ?? '';
 }
 
-function isForSigns({ signs, events }: Treatment, index: number): boolean {
+function isForSigns({ signs, events }: WatchedWater, index: number): boolean {
   const step = signStepAt(signs, events.when[index] ?? NaN);
   return step === 'lower and wait' || step === 'test first' || step === 'stop copper';
 }
 
 /** No reading in the band comes after it, and it is one of several changes since the last one that did. */
-function isTakingOut({ events, card }: Treatment, index: number): boolean {
+function isTakingOut({ events, card }: WatchedWater, index: number): boolean {
   const isHeld = (at: number) =>
     events.kind[at] === eventKinds.reading && (events.amount[at] ?? NaN) >= card.band.low - levelTolerance;
   for (let at = index + 1; at < events.count; at++) if (isHeld(at)) return false;

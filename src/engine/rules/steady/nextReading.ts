@@ -5,3 +5,11 @@ export function nextReading({ count, kind }: WaterEvents, after: number): number
   for (let index = after + 1; index < count; index++) if (kind[index] === eventKinds.reading) return index;
   return -1;
 }
+
+/** Whether a dose was given after an event and before the next reading. */
+export function dosedBeforeNextTest({ count, kind }: WaterEvents, index: number): boolean {
+  for (let at = index + 1; at < count && kind[at] !== eventKinds.reading; at++) {
+    if (kind[at] === eventKinds.dose) return true;
+  }
+  return false;
+}

@@ -1,4 +1,13 @@
-import type { SlipCause } from '../slipFinding.js';
+/** How a number came to be another one. */
+type SlipCause =
+  /** µg/L written in a column of mg/L, or the other way round. */
+  | 'micrograms'
+  | 'milligrams'
+  /** Written without its decimal point: 225 for 2.25. */
+  | 'point lost'
+  /** The point a place or two too far to the right or to the left. */
+  | 'point moved'
+  | 'digits swapped';
 
 /** What a number may have been meant to be. [mg/L] */
 export interface SlipMeaning {

@@ -1,7 +1,6 @@
 import type { Course, FilteredLevels } from '../../level/filteredLevels.js';
 import type { LevelSteps } from '../../level/levelSteps.js';
 import { wandering } from '../../level/wandering.js';
-import { readingError } from './readingError.js';
 
 /** The level of the full system, and the variance of what is known of it; Infinity: nothing is. */
 export interface Known {
@@ -43,4 +42,12 @@ export function startAt(known: Known, { steps }: Passing, index: number): void {
   const thick = steps.thickAfter[index] ?? NaN;
   known.level = (steps.read[index] ?? NaN) / thick;
   known.variance = readingError(steps, index) / (thick * thick);
+}
+
+/** A reading written to 0.01 mg/L may be off by half of that either way. [(mg/L)²] */
+const rounding = 0.01 ** 2 / 12;
+
+/** Variance of a reading: the meter's error, and what is rounded away. [(mg/L)²] */
+export function readingError({ noise }: LevelSteps, index: number): number {
+  return (noise[index] ?? NaN) + rounding;
 }

@@ -1,7 +1,8 @@
 import type { LevelModel } from '../../level/levelModel.js';
 import type { Treatment } from '../treatment.js';
 import { gate, steadyPass, type SteadyPass } from './steadyPass.js';
-import { usualLossRate } from './usualLossRate.js';
+import { copperForms } from '../../dose/forms.js';
+import type { Card } from '../../log/card.js';
 
 export interface SteadyLevels extends SteadyPass {
   /** k of the loss that fits the log best when stray readings and jumps are left out. [1/day] */
@@ -103,4 +104,9 @@ function scaleOf({ off }: SteadyPass): number {
   // Most meters do no worse than their card says, and nothing needs sorting to see it.
   if (sizes.length < fewestForScale || small > middle) return 1;
   return Math.min(widest, Math.max(1, (sizes.sort()[middle] ?? halfOfNormal) / halfOfNormal));
+}
+
+/** k of half the loss that is usual for the card's form; 0 where it names none. [1/day] */
+export function usualLossRate({ form }: Card): number {
+  return form === null ? 0 : -Math.log1p(-copperForms[form].usualLossPerDay) / 2;
 }

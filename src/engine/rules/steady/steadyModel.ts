@@ -3,7 +3,7 @@ import type { Card } from '../../log/card.js';
 import type { WaterEvents } from '../../log/waterEvents.js';
 import { copperMgPerLitre, copperPerRootDay } from '../../units/quantity.js';
 import type { Treatment } from '../treatment.js';
-import { meterAccuracyOf } from '../treatmentOf.js';
+import { meterAccuracyOf } from '../meterError.js';
 import { steadyLevels } from './steadyLevels.js';
 import { fates } from './steadyPass.js';
 

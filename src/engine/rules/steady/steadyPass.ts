@@ -1,6 +1,5 @@
-import { limits } from '../../limits/limits.js';
-import { readingError } from './readingError.js';
-import { carry, startAt, type Known, type Passing } from './steadyKnown.js';
+import * as limits from '../../limits/limits.js';
+import { readingError, carry, startAt, type Known, type Passing } from './steadyKnown.js';
 
 /** What becomes of a reading. `last`: it lies far off and no reading comes after it. */
 export const fates = { none: 0, fits: 1, stray: 2, jump: 3, last: 4 } as const;

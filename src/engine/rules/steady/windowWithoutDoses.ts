@@ -1,15 +1,14 @@
 import { eventKinds, type WaterEvents } from '../../log/waterEvents.js';
 import { litres } from '../../units/quantity.js';
-import type { Treatment } from '../treatment.js';
+import type { Treatment, WatchedWater } from '../treatment.js';
 import { treatmentLevels } from '../treatmentOf.js';
 import { nextReading } from './nextReading.js';
-import type { SteadyLevels } from './steadyLevels.js';
+import { type SteadyLevels, usualLossRate } from './steadyLevels.js';
 import { steadyPass } from './steadyPass.js';
-import { usualLossRate } from './usualLossRate.js';
 
 /** A stretch of a log that can be followed without knowing what a dose adds, and where in it an event lies. */
 interface DoselessWindow {
-  readonly treatment: Treatment;
+  readonly water: WatchedWater;
   /** By the usual loss: so few readings do not show one. */
   readonly steady: SteadyLevels;
   readonly index: number;
@@ -34,10 +33,9 @@ export function windowWithoutDoses(treatment: Treatment, index: number): Doseles
   const { steps, course } = levels.value.path;
   const rate = usualLossRate(card);
   const pass = steadyPass({ steps, course: { rate, drift: course.drift }, scale: 1, count: stretch.count });
-  const { log, readings, entryOfReading, terms, trace, signs, now, isAsked } = treatment;
-  const of = { log, readings, entryOfReading, terms, trace, signs, now, isAsked };
+  const { log, signs } = treatment;
   return {
-    treatment: { ...of, card, events: stretch, levels: levels.value },
+    water: { log, signs, card, events: stretch, levels: levels.value },
     steady: { ...pass, rate },
     index: index - first,
   };

@@ -1,4 +1,4 @@
-import { limits } from '../../limits/limits.js';
+import * as limits from '../../limits/limits.js';
 import { hoursPerDay } from '../../units/quantity.js';
 import { shownNumber } from '../../units/shown.js';
 import { named } from '../sourceText.js';

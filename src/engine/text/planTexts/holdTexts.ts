@@ -1,5 +1,5 @@
 import type { Pace } from '../../dose/pacePlan.js';
-import { limits } from '../../limits/limits.js';
+import * as limits from '../../limits/limits.js';
 import { hoursPerDay } from '../../units/quantity.js';
 import { shownNumber } from '../../units/shown.js';
 import { named } from '../sourceText.js';

@@ -1,4 +1,4 @@
-import { limits } from '../../limits/limits.js';
+import * as limits from '../../limits/limits.js';
 import { shown, shownNumber } from '../../units/shown.js';
 import type { WarnedMedicine } from '../../plan/medicineOf.js';
 import { named } from '../sourceText.js';

@@ -1,12 +1,24 @@
-import { limits } from '../limits/limits.js';
+import * as limits from '../limits/limits.js';
 import { hoursPerDay, secondDays } from '../units/quantity.js';
-import { countedHolds, type CountedHold } from './countedHolds.js';
-import type { Finding } from './finding.js';
+import { countedHolds, type CountedHold, holdAt } from './countedHolds.js';
 import { fishTexts, type FishText } from './fishTexts.js';
-import { holdAt } from './holdAt.js';
-import type { Rule } from './rule.js';
 import { stoppedHold } from './stoppedHold.js';
 import type { Treatment } from './treatment.js';
+import { daily, type Rule, type Found, type FindingWords } from './rule.js';
+import { daysText, cut } from './phrases.js';
+import { shownNumber } from '../units/shown.js';
+
+type Moved =
+  | { readonly code: 'moved-early'; readonly days: number; readonly fewest: number; readonly fish: string }
+  | {
+      readonly code: 'moved-against-terms';
+      readonly days: number;
+      readonly wanted: number;
+      /** The longest stretch without a test where it is too long; null: none is. */
+      readonly untested: number | null;
+      /** A sign in the last days; null: none. [days before] */
+      readonly signs: number | null;
+    };
 
 const longestUntested = limits.transferGap.value / hoursPerDay;
 
@@ -17,13 +29,31 @@ const notes =
  * Fish moved before 14 days of an unbroken hold: danger. Later, but before the hold was long enough, a warning where a
  * stretch of over 48 h was untested or the last seven days were not without signs.
  */
-export const movedBefore14: Rule = (treatment) => {
+export const movedEarly: Rule<Moved> = {
+  about: 'fish moved before 14 days of the hold, or later against the terms of a move',
+  codes: { 'moved-early': ['danger'], 'moved-against-terms': ['warning'] },
+  sources: ['Practice'],
+  needs: [['fish out', 'note']],
+  yieldsTo: [],
+  find,
+  words,
+  examples: [
+    { log: daily('Cu|fish out', 2.25, 2.25, 2.25, '2.25|1 firefish'), finds: ['danger 5 moved-early'] },
+    {
+      log: daily('Cu|fish out|signs', ...Array<number>(14).fill(2.25), '2.25||lethargic', '2.25|1 firefish|'),
+      finds: ['warning 17 moved-against-terms'],
+    },
+    { log: daily('Cu|fish out', ...Array<number>(14).fill(2.25), '2.25|1 firefish'), finds: [] },
+  ],
+};
+
+function find(treatment: Treatment): readonly Found<Moved>[] {
   const moved = fishTexts(treatment.log, 'fish out', notes);
   if (moved.length === 0) return [];
   const holds = countedHolds(treatment);
   const stopped = stoppedHold(treatment);
   const enough = holds.find(({ isEnough }) => isEnough);
-  const found: Finding[] = [];
+  const found: Found<Moved>[] = [];
   for (const fish of moved) {
     const when = treatment.log.when[fish.entry] ?? NaN;
     if (enough !== undefined && when >= enough.reached - secondDays) break;
@@ -32,14 +62,37 @@ export const movedBefore14: Rule = (treatment) => {
     if (finding !== null) found.push(finding);
   }
   return found;
-};
+}
+
+function words(finding: Moved): FindingWords {
+  const { days } = finding;
+  if (finding.code === 'moved-early') {
+    return {
+      finding: `Moved after ${daysText(days)} of the hold ("${cut(finding.fish, 40)}"): at least ${shownNumber(finding.fewest)} unbroken days come first.`,
+      why: `A fish may go to a copper-free observation tank after ${limits.transferDays.value} unbroken days at the earliest.`,
+    };
+  }
+  const { wanted, untested, signs } = finding;
+  return {
+    finding:
+      `Moved after ${daysText(days)} of ${shownNumber(wanted)}, though ` +
+      [
+        ...(untested === null ? [] : [`a stretch of ${untested.toFixed(1)} h was untested`]),
+        ...(signs === null ? [] : [`signs were seen ${daysText(signs)} before`]),
+      ].join(' and ') +
+      `: let them stay until day ${shownNumber(wanted)}.`,
+    why:
+      `After ${limits.transferDays.value} days only where none of them was untested for over ${limits.transferGap.value} h ` +
+      `and the last ${limits.quietDays.value} were without signs.`,
+  };
+}
 
 function movedAt(
   treatment: Treatment,
   { entry, text }: FishText,
   when: number,
   hold: CountedHold | null,
-): Finding | null {
+): Found<Moved> | null {
   const { log, card } = treatment;
   const days = hold === null ? 0 : Math.max(0, when - Math.max(hold.from, arrivalOf(treatment, text)));
   const at = { when, row: log.row[entry] ?? 0, source: 'Practice' } as const;

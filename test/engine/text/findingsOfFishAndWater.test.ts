@@ -1,10 +1,11 @@
-import type { FishAndWaterFinding } from '../../../../src/engine/rules/fishAndWaterFinding.js';
-import { findingText } from '../../../../src/engine/text/findings/findingText.js';
+import type { Finding, FindingAt } from '../../../src/engine/rules/finding.js';
+import { findingText } from '../../../src/engine/text/findingText.js';
 
 const at = { severity: 'danger', when: 46082, row: 3, source: 'Practice' } as const;
-const said = (body: FishAndWaterFinding): string => findingText({ ...at, ...body }).finding;
+type Body<F> = F extends Finding ? Omit<F, keyof FindingAt> : never;
+const said = (body: Body<Finding>): string => findingText({ ...at, ...body }).finding;
 
-const bodies: readonly FishAndWaterFinding[] = [
+const bodies: readonly Body<Finding>[] = [
   { code: 'conditioner-noted', words: 'water conditioner' },
   { code: 'low-salinity', salinity: 24.5, limit: 25, ofCard: false },
   { code: 'low-salinity', salinity: 18, limit: 20, ofCard: true },

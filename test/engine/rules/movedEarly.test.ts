@@ -1,5 +1,5 @@
 import type { Finding } from '../../../src/engine/rules/finding.js';
-import { movedBefore14 } from '../../../src/engine/rules/movedBefore14.js';
+import { movedEarly } from '../../../src/engine/rules/movedEarly.js';
 import { dailyLog, days } from './dailyLog.js';
 import { treatmentFrom } from './treatmentFrom.js';
 
@@ -8,10 +8,10 @@ form | chelated`;
 
 function found(cells: readonly (string | number)[], terms = '', hours = 24): readonly Finding[] {
   const log = dailyLog('Date | Copper | Fish in | Fish out | Signs | Notes', cells, hours);
-  return movedBefore14(treatmentFrom(log, `${card}\n${terms}`), new Set());
+  return movedEarly.find(treatmentFrom(log, `${card}\n${terms}`), new Set());
 }
 
-describe('movedBefore14', () => {
+describe('movedEarly', () => {
   it('is danger before 14 days of the hold', () => {
     expect(found([0, 1, ...days(8), '2.25 | | yellow tang', ...days(3)])).toMatchObject([
       { code: 'moved-early', severity: 'danger', row: 12, days: 8, fewest: 14, fish: 'yellow tang' },

@@ -1,10 +1,10 @@
-import type { HoldFinding } from '../../../../src/engine/rules/holdFinding.js';
-import type { RecordFinding } from '../../../../src/engine/rules/recordFinding.js';
-import { findingText } from '../../../../src/engine/text/findings/findingText.js';
+import type { Finding, FindingAt } from '../../../src/engine/rules/finding.js';
+import { findingText } from '../../../src/engine/text/findingText.js';
 
-type Body = HoldFinding | RecordFinding;
-/** A sample or more of each code: a new code without one does not compile. */
-type Samples = { readonly [C in Body['code']]: readonly Extract<Body, { readonly code: C }>[] };
+/** What the sentences of some codes are written from; that every code has words is seen from the rules' examples. */
+type Samples = {
+  readonly [C in Finding['code']]?: readonly Omit<Extract<Finding, { readonly code: C }>, keyof FindingAt>[];
+};
 
 const running = { kind: 'running', days: 20 } as const;
 const none = { kind: 'not complete', days: 0 } as const;
@@ -12,7 +12,7 @@ const complete = { kind: 'complete', days: 31 } as const;
 const long = 'a very long line about several fish that somebody wrote in a hurry';
 const unread = { code: 'not-a-reading', at: { row: 12 }, given: '"LOW"' } as const;
 
-const samples: Samples = {
+const samples = {
   verdict: [
     { code: 'verdict', answer: complete, wanted: 30, tested: true, open: null },
     { code: 'verdict', answer: running, wanted: 30, tested: true, open: null },
@@ -140,11 +140,12 @@ const samples: Samples = {
   'noted-readings': (['approximate', 'voided', 'date only'] as const).flatMap((kind) =>
     [[4], [2, 3]].map((rows) => ({ code: 'noted-readings' as const, kind, rows })),
   ),
-};
+} satisfies Samples;
 
 const at = { severity: 'warning', when: 46082, row: 12, source: 'Practice' } as const;
-const bodies: readonly Body[] = Object.values(samples).flat();
-const texts = bodies.map((body) => findingText({ ...at, ...body }));
+const texts = Object.values(samples)
+  .flat()
+  .map((body) => findingText({ ...at, ...body }));
 
 describe('findingText of the hold and the record', () => {
   it('has words of its own for each sample, ended by a point', () => {
