@@ -27,13 +27,13 @@ const smallestDose = 0.1;
  *
  * @param treatment to be simulated
  * @param aim level to keep [mg/L]
- * @param random moves each test but the first
+ * @param draws moves each test but the first
  * @returns acts, times rounded to the minute [serial day]
  */
 export function plannedActions(
   treatment: SimulatedTreatment,
   aim: CopperMgPerLitre,
-  random: SeededNumbers,
+  draws: SeededNumbers,
 ): Result<PlannedAction[], Problem> {
   const { start, volume, strength, raisingDays, change, days } = treatment;
   const doses = ramp({
@@ -49,7 +49,7 @@ export function plannedActions(
   const acts: PlannedAction[] = doses.value.map(({ at, dose }) => ({ kind: 'dose', when: at, amount: dose }));
   for (let day = 0; day < days; day++) {
     const isHolding = day >= raisingDays;
-    acts.push(...testsOfDay(treatment, day, isHolding, random));
+    acts.push(...testsOfDay(treatment, day, isHolding, draws));
     if (day > 0 && treatment.topOffPerDay > 0)
       acts.push({ kind: 'topOff', when: start + day + topOffAt / hoursPerDay });
     const isChangeDay = change !== null && isHolding && (day - raisingDays + 1) % change.everyDays === 0;
@@ -62,11 +62,11 @@ function testsOfDay(
   { start, testsADay, testJitter }: SimulatedTreatment,
   day: number,
   isHolding: boolean,
-  random: SeededNumbers,
+  draws: SeededNumbers,
 ): PlannedAction[] {
   const tests = isHolding ? testsADay.holding : testsADay.raising;
   return Array.from({ length: tests }, (_, test) => {
-    const moved = day === 0 && test === 0 ? 0 : testJitter * (2 * random.uniform() - 1);
+    const moved = day === 0 && test === 0 ? 0 : testJitter * (2 * draws.uniform() - 1);
     const hours = tests === 1 ? 0 : (test * wakingHours) / (tests - 1);
     return { kind: 'reading', when: Math.max(start, start + day + (hours + moved) / hoursPerDay), isHolding };
   });

@@ -33,10 +33,10 @@ const topOffStep = 0.1;
  * @returns rows of a log, the same as events, and the true level in the tank right after each [mg/L]
  */
 export function simulateTank(treatment: SimulatedTreatment): Result<SimulatedTank, Problem> {
-  const random = seededNumbers(treatment.seed);
+  const draws = seededNumbers(treatment.seed);
   const { aim: usualAim, band } = copperForms[treatment.form];
   const aim = treatment.aim ?? usualAim;
-  const planned = plannedActions(treatment, aim, random);
+  const planned = plannedActions(treatment, aim, draws);
   if (!planned.ok) return planned;
   const acts = planned.value;
   const water: Water = { level: 0, lost: 0, since: treatment.start };
@@ -44,8 +44,8 @@ export function simulateTank(treatment: SimulatedTreatment): Result<SimulatedTan
   for (let next = 0; next < acts.length; next++) {
     const act = acts[next];
     if (act === undefined) break;
-    passTime(water, act.when, treatment, random);
-    const done = doneTo(water, act, treatment, random);
+    passTime(water, act.when, treatment, draws);
+    const done = doneTo(water, act, treatment, draws);
     rows.push({ when: serialDay(act.when), kind: act.kind, ...done, trueLevel: levelIn(water, treatment) });
     if (act.kind !== 'reading' || !act.isHolding || done.amount >= band.low + nearLow * (aim - band.low)) continue;
     const amount = floorTo(((aim - done.amount) * treatment.volume) / treatment.strength, doseStep);
@@ -65,10 +65,10 @@ function levelIn({ level, lost }: Water, { volume }: SimulatedTreatment): Copper
   return copperMgPerLitre(level * thickness(lost, volume));
 }
 
-function passTime(water: Water, when: number, treatment: SimulatedTreatment, random: SeededNumbers): void {
+function passTime(water: Water, when: number, treatment: SimulatedTreatment, draws: SeededNumbers): void {
   const days = when - water.since;
   const rate = -Math.log1p(-treatment.lossPerDay);
-  const wandered = treatment.drift * Math.sqrt(wandering(rate, days)) * random.normal();
+  const wandered = treatment.drift * Math.sqrt(wandering(rate, days)) * draws.normal();
   // Water without copper has none to lose or to give back.
   water.level = water.level === 0 ? 0 : Math.max(0, water.level * Math.exp(-rate * days) + wandered);
   water.lost += treatment.topOffPerDay * days;
@@ -80,13 +80,13 @@ function doneTo(
   water: Water,
   act: PlannedAction,
   treatment: SimulatedTreatment,
-  random: SeededNumbers,
+  draws: SeededNumbers,
 ): Pick<SimulatedRow, 'amount' | 'detail'> {
   const { volume, strength, meter, change } = treatment;
   switch (act.kind) {
     case 'reading': {
       const level = levelIn(water, treatment);
-      const error = ((meter.accuracy + meter.percent * level) / bandSpreads) * random.normal();
+      const error = ((meter.accuracy + meter.percent * level) / bandSpreads) * draws.normal();
       const reading = Math.max(0, roundTo(level + error, readingStep));
       return { amount: reading, detail: reading };
     }
