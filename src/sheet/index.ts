@@ -1,6 +1,6 @@
 // The door of the sheet floor: files of cells and formulas. Other floors import from here and from nowhere else.
 export { addressOf, addressRange } from './address/addressOf.js';
-export { type CellRange, cellRange } from './address/cellRange.js';
+export { type CellRange, cellRange, isInside, overlaps, rangeIn } from './address/cellRange.js';
 export type { Book, BookCell, BookSheet, BookTable } from './book/book.js';
 export type { BorderLine, CellLook, LineKind } from './book/cellLook.js';
 export { isDateFormat } from './book/isDateFormat.js';

@@ -1,4 +1,4 @@
-import type { CellRange } from '../../sheet/index.js';
+import { type CellRange, overlaps } from '../../sheet/index.js';
 import type { FoundCard, FoundLog } from './found.js';
 
 /**
@@ -6,7 +6,7 @@ import type { FoundCard, FoundLog } from './found.js';
  * sheet has but one log, as there each of its cards may be meant.
  */
 export function cardsAbove(log: FoundLog, logs: readonly FoundLog[], cards: readonly FoundCard[]): FoundCard[] {
-  const others = logs.filter((other) => other.sheet === log.sheet && !isOverlap(other.range, log.range));
+  const others = logs.filter((other) => other.sheet === log.sheet && !overlaps(other.range, log.range));
   if (others.length === 0) return [];
   const isBetween = ({ range }: FoundLog, card: CellRange): boolean =>
     sharesColumns(range, log.range) && range.firstRow > card.lastRow && range.firstRow < log.range.firstRow;
@@ -22,8 +22,4 @@ export function cardsAbove(log: FoundLog, logs: readonly FoundLog[], cards: read
 
 function sharesColumns(one: CellRange, other: CellRange): boolean {
   return one.firstColumn <= other.lastColumn && other.firstColumn <= one.lastColumn;
-}
-
-function isOverlap(one: CellRange, other: CellRange): boolean {
-  return sharesColumns(one, other) && one.firstRow <= other.lastRow && other.firstRow <= one.lastRow;
 }

@@ -1,10 +1,9 @@
-import type { Book, BookSheet } from '../../sheet/index.js';
+import { type Book, type BookSheet, isInside } from '../../sheet/index.js';
 import { cardWordsFor } from '../../engine/index.js';
 import { cardAround } from './cardAround.js';
 import { cardTableAt } from './cardTableAt.js';
 import { filledRanges } from './filledRanges.js';
 import type { FoundCard } from './found.js';
-import { isWithin } from './isWithin.js';
 import { writtenText } from './cellsAt.js';
 
 /** A card stands near the top of its sheet. */
@@ -23,10 +22,10 @@ function sheetCards(sheet: BookSheet): FoundCard[] {
   const found: FoundCard[] = [];
   const filled = filledRanges(sheet);
   const isTaken = (row: number, column: number): boolean =>
-    found.some(({ range, names }) => isWithin(range, row, column) || (names !== null && isWithin(names, row, column)));
+    found.some(({ range, names }) => isInside(range, row, column) || (names !== null && isInside(names, row, column)));
   for (const [row, cells] of sheet.rows.slice(0, searchedRows).entries()) {
     for (const column of volumeColumns(sheet, row, cells?.length ?? 0)) {
-      if (isTaken(row, column) || filled.some((range) => isWithin(range, row, column))) continue;
+      if (isTaken(row, column) || filled.some((range) => isInside(range, row, column))) continue;
       const table = cardTableAt(sheet, row, column);
       found.push(
         ...(table.length > 0

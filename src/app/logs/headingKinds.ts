@@ -1,6 +1,5 @@
-import type { BookSheet, CellRange } from '../../sheet/index.js';
+import { type BookSheet, type CellRange, isInside } from '../../sheet/index.js';
 import { type ColumnKind, columnKinds, headingKey } from '../../engine/index.js';
-import { isWithin } from './isWithin.js';
 import { writtenText } from './cellsAt.js';
 
 export interface SheetRow {
@@ -18,7 +17,7 @@ export function headingKinds({ sheet, row, filled }: SheetRow): readonly (Column
   if (!cells.some((cell) => typeof cell?.value === 'string' && maybeTime.test(cell.value))) return null;
   const kinds = Array.from(cells, (_, column) => {
     const text = writtenText(sheet, row, column);
-    return text === '' || filled.some((range) => isWithin(range, row, column)) ? null : columnKindOf(text);
+    return text === '' || filled.some((range) => isInside(range, row, column)) ? null : columnKindOf(text);
   });
   return kinds.includes('time') && kinds.includes('copper') ? kinds : null;
 }

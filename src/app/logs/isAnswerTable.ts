@@ -1,7 +1,6 @@
-import type { BookSheet, CellRange } from '../../sheet/index.js';
+import { type BookSheet, type CellRange, isInside } from '../../sheet/index.js';
 import type { HeadedBlock } from './headedBlocks.js';
 import { isBlankCell, writtenText } from './cellsAt.js';
-import { isWithin } from './isWithin.js';
 
 /** How the tables of our functions begin that name a time and a level, for copies whose formulas are gone. */
 const beginnings = ['When · Copper · Status · Hold day', 'When · Expected · Low · High · Reading'];
@@ -31,7 +30,7 @@ function isComputed(
   const seen = { readings: 0, filled: 0, formulas: 0, times: 0 };
   const last = Math.min(sheet.rows.length - 1, headingRow + lookedAtRows);
   for (let row = headingRow + 1; row <= last; row++) {
-    const isFilled = (column: number): boolean => filled.some((range) => isWithin(range, row, column));
+    const isFilled = (column: number): boolean => filled.some((range) => isInside(range, row, column));
     const isFormula = (column: number): boolean => sheet.rows[row]?.[column]?.formula !== undefined || isFilled(column);
     if (!isBlankCell(sheet, row, time) && !isFormula(time)) seen.times++;
     if (isBlankCell(sheet, row, copper) && !isFormula(copper)) continue;

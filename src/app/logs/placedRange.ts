@@ -1,4 +1,5 @@
-import { type Book, type BookSheet, cellRange, type CellRange, FileProblem } from '../../sheet/index.js';
+import { type Book, type BookSheet, type CellRange, FileProblem, rangeIn } from '../../sheet/index.js';
+import { rangeParts } from './rangeText.js';
 import { isSameName, sheetNamed } from './sheetNamed.js';
 
 interface PlacedRange {
@@ -14,9 +15,6 @@ interface AskedRange {
   readonly home: string;
 }
 
-const address =
-  /^(?:(?:'((?:[^']|'')+)'|([^'!]+))!)?(\$?[a-z]{1,3}(?:\$?[1-9]\d*)?(?::\$?[a-z]{1,3}(?:\$?[1-9]\d*)?)?)$/i;
-
 /** The cells that an address or a name stands for. */
 export function placedRange({ book, text, home }: AskedRange): PlacedRange {
   const asked = text.trim().replace(/^=/, '');
@@ -24,25 +22,26 @@ export function placedRange({ book, text, home }: AskedRange): PlacedRange {
   if (table !== undefined) return { sheet: sheetNamed(book, table.sheet), range: table.range };
   const names = book.names.filter(({ name }) => isSameName(name, asked));
   const name = names.find(({ sheet }) => sheet !== undefined && isSameName(sheet, home)) ?? names[0];
-  const [, quoted, plain, cells] = address.exec(name?.formula.trim() ?? asked) ?? [];
-  if (cells === undefined) {
-    throw new FileProblem(
-      `"${text}" is no range of the file; write it like Card!A1:B12, or give the name of a range or table`,
-    );
-  }
-  const sheet = sheetNamed(book, quoted?.replace(/''/g, "'") ?? plain?.trim() ?? name?.sheet ?? home);
-  return { sheet, range: rangeIn(sheet, cells.replace(/\$/g, '').toUpperCase()) };
+  const parts = rangeParts(name?.formula ?? asked);
+  const sheet = parts && sheetNamed(book, parts.sheet ?? name?.sheet ?? home);
+  const range = sheet && rangeOf(sheet, parts.cells);
+  if (sheet !== undefined && range !== undefined) return { sheet, range };
+  throw new FileProblem(
+    `"${text}" is not a range of the file; write it like Card!A1:B12, or give the name of a range or table`,
+  );
 }
 
-/** Whole columns end with the sheet. */
-function rangeIn(sheet: BookSheet, cells: string): CellRange {
+/** Whole columns end with the sheet; undefined for what lies beyond any sheet. */
+function rangeOf(sheet: BookSheet, cells: string): CellRange | undefined {
   const last = Math.max(sheet.rows.length, 1);
   const [from = '', to = from] = cells.split(':');
-  const written = cellRange(`${/\d/.test(from) ? from : `${from}1`}:${/\d/.test(to) ? to : `${to}${last}`}`);
+  const one = rangeIn(/\d/.test(from) ? from : `${from}1`);
+  const other = rangeIn(/\d/.test(to) ? to : `${to}${last}`);
+  if (one === undefined || other === undefined) return undefined;
   return {
-    firstRow: Math.min(written.firstRow, written.lastRow),
-    firstColumn: Math.min(written.firstColumn, written.lastColumn),
-    lastRow: Math.min(Math.max(written.firstRow, written.lastRow), Math.max(last - 1, 0)),
-    lastColumn: Math.max(written.firstColumn, written.lastColumn),
+    firstRow: Math.min(one.firstRow, other.firstRow),
+    firstColumn: Math.min(one.firstColumn, other.firstColumn),
+    lastRow: Math.min(Math.max(one.firstRow, other.firstRow), last - 1),
+    lastColumn: Math.max(one.firstColumn, other.firstColumn),
   };
 }

@@ -1,11 +1,10 @@
-import type { Book, BookSheet, CellRange } from '../../sheet/index.js';
+import { type Book, type BookSheet, type CellRange, isInside } from '../../sheet/index.js';
 import { columnKindOf } from './headingKinds.js';
 import { filledRanges } from './filledRanges.js';
 import type { FoundLog } from './found.js';
 import { type HeadedBlock, headedBlocks } from './headedBlocks.js';
 import { headedRange } from './headedRange.js';
 import { isAnswerTable } from './isAnswerTable.js';
-import { isWithin } from './isWithin.js';
 import { tableLog } from './tableLog.js';
 import { isAnswer, valueAt, writtenText } from './cellsAt.js';
 import { systemKey } from '../../engine/index.js';
@@ -31,7 +30,7 @@ export function sheetLogs({ book, sheet, cards }: SheetWithCards): FoundLog[] {
   let searched = Math.min(searchedRows, sheet.rows.length);
   for (let row = 0; row < searched; row++) {
     for (const block of headedBlocks({ sheet, row, filled })) {
-      const isOnCard = cards.some((card) => isWithin(card, row, block.time) || isWithin(card, row, block.copper));
+      const isOnCard = cards.some((card) => isInside(card, row, block.time) || isInside(card, row, block.copper));
       if (isOnCard || ranges.some((range) => meets(range, block)) || isAnswerTable(sheet, block, filled)) continue;
       const range = headedRange({ sheet, block: withoutCards(sheet, block, cards), filled, blocks });
       ranges.push(range);

@@ -1,8 +1,21 @@
 import type { Audited } from '../logs/audited.js';
 import { auditLog } from '../logs/auditLog.js';
-import type { FoundLog } from '../logs/found.js';
-import { FileProblem } from '../../sheet/index.js';
-import type { Found } from './foundIn.js';
+import { cardsIn } from '../logs/cardsIn.js';
+import type { FoundCard, FoundLog } from '../logs/found.js';
+import { logsIn } from '../logs/logsIn.js';
+import { type Book, FileProblem } from '../../sheet/index.js';
+
+/** The logs and cards of a book. */
+export interface Found {
+  readonly book: Book;
+  readonly logs: readonly FoundLog[];
+  readonly cards: readonly FoundCard[];
+}
+
+export function foundIn(book: Book): Found {
+  const cards = cardsIn(book);
+  return { book, logs: logsIn(book, undefined, cards), cards };
+}
 
 interface PanelChoice {
   readonly system: string | undefined;

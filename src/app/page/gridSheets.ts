@@ -10,7 +10,8 @@ import {
   type Worksheet,
 } from '@univerjs/core';
 import { ERROR_TYPE_SET, FormulaDataModel, type ErrorType } from '@univerjs/preset-sheets-core';
-import type { CellRange, CellValue, EnteredFormula } from '../../sheet/index.js';
+import type { BookCell, CellRange, CellValue, EnteredFormula } from '../../sheet/index.js';
+import { keptFormula } from './keptFormula.js';
 import type { OpenedSheet } from './openSheet.js';
 
 /** One cell as it stands in the grid now. */
@@ -23,6 +24,8 @@ export interface GridCell {
   readonly isSpilled?: boolean;
   /** The cells that the formula's table covers, its own among them. */
   readonly spills?: CellRange;
+  /** What the file holds in a cell whose formula the grid cannot compute: here its stored value is shown. */
+  readonly stored?: Pick<BookCell, 'formula' | 'fills'>;
 }
 
 /** One sheet as it stands in the grid now. */
@@ -74,11 +77,13 @@ function rowsOf(workbook: Workbook, worksheet: Worksheet, formulas: FormulaDataM
     if (value === null && !formula) return;
     const format = formatOf(cell);
     const range = formula ? spills?.[row]?.[column] : undefined;
+    const stored = formula ? undefined : keptFormula(cell, { row, column, value });
     put(row, column, {
       value,
       ...(formula ? { formula } : {}),
       ...(format === undefined ? {} : { format }),
       ...(range ? { spills: cellsOf(range) } : {}),
+      ...(stored === undefined ? {} : { stored }),
     });
   });
   eachSpilled(formulas.getArrayFormulaCellData()[unit]?.[sheet], (row, column, cell) => {

@@ -1,7 +1,8 @@
-import { addressRange, type Book, type BookTable, plainReferences } from '../../sheet/index.js';
+import { addressRange, type BookTable, plainReferences } from '../../sheet/index.js';
 import type { ICellData } from '@univerjs/core';
 import type { OpenedSheet } from './openSheet.js';
 import { setCells } from './setCells.js';
+import { sheetId } from './sheetId.js';
 import type { ShownFile } from './shownFile.js';
 
 /**
@@ -9,15 +10,16 @@ import type { ShownFile } from './shownFile.js';
  * it reach as far.
  */
 export function growTables(sheet: OpenedSheet, shown: ShownFile): void {
-  const book = shown.opened.book;
-  const tables = shown.tables.map((table) => grown(sheet, table));
-  if (tables.every(({ range }, i) => range === shown.tables[i]?.range)) return;
-  shown.tables = tables;
-  renewFormulas(sheet, shown, book);
+  const before = shown.places.tables;
+  const idOf = (name: string): string => sheetId(shown.opened.book.sheets.findIndex((each) => each.name === name));
+  const tables = before.map((table) => grown(sheet, table, idOf(table.sheet)));
+  if (tables.every(({ range }, i) => range === before[i]?.range)) return;
+  shown.places = { ...shown.places, tables };
+  renewFormulas(sheet, shown);
 }
 
-function grown({ api }: OpenedSheet, table: BookTable): BookTable {
-  const worksheet = api.getActiveWorkbook()?.getSheetByName(table.sheet);
+function grown({ api }: OpenedSheet, table: BookTable, id: string): BookTable {
+  const worksheet = api.getActiveWorkbook()?.getSheetBySheetId(id);
   if (!worksheet || table.totals) return table;
   let { range } = table;
   const isFilled = (row: number): boolean =>
@@ -30,7 +32,7 @@ function grown({ api }: OpenedSheet, table: BookTable): BookTable {
   return range === table.range ? table : { ...table, range };
 }
 
-function renewFormulas(sheet: OpenedSheet, shown: ShownFile, { names }: Book): void {
+function renewFormulas(sheet: OpenedSheet, shown: ShownFile): void {
   const workbook = sheet.api.getActiveWorkbook();
   const bySheet = new Map<string, Record<number, Record<number, ICellData>>>();
   for (const [key, formula] of shown.formulas) {
@@ -40,8 +42,7 @@ function renewFormulas(sheet: OpenedSheet, shown: ShownFile, { names }: Book): v
     const worksheet = workbook?.getSheetBySheetId(id);
     // A cell that holds another formula by now has its own.
     if (!worksheet || worksheet.getRange(place.row, place.column).getFormula() !== formula.plain) continue;
-    const { tables } = shown;
-    const plain = `=${plainReferences(formula.typed.slice(1), { sheet: worksheet.getSheetName(), ...place, tables, names })}`;
+    const plain = `=${plainReferences(formula.typed.slice(1), { sheet: worksheet.getSheetName(), ...place, ...shown.places })}`;
     if (plain === formula.plain) continue;
     shown.formulas.set(key, { ...formula, plain });
     const cells = bySheet.get(id) ?? {};

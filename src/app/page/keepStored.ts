@@ -3,6 +3,7 @@ import { type Book, type BookSheet, callsOutside, type CellRange, isCellError } 
 import { qtNames } from '../calls/outsideFunctions.js';
 import { cellKey } from './cellKey.js';
 import { gridSheets } from './gridSheets.js';
+import { keepingFormula } from './keptFormula.js';
 import type { OpenedSheet } from './openSheet.js';
 import { setCells } from './setCells.js';
 import { sheetId } from './sheetId.js';
@@ -29,7 +30,7 @@ export function keepStored(sheet: OpenedSheet, book: Book, { formulas }: ShownFi
         if (cell?.formula === undefined || !isCellError(cell.value) || known === undefined || !stored) return;
         if (stored.value === null || isCellError(stored.value) || callsOutside(known.typed, qtNames)) return;
         putFilled(cells, book.sheets[index], stored.fills);
-        (cells[r] ??= {})[c] = { ...valueData(stored.value), f: null, si: null };
+        (cells[r] ??= {})[c] = { ...valueData(stored.value), ...keepingFormula(stored), f: null, si: null };
         formulas.set(cellKey(now.id, r, c), { ...known, plain: null });
         kept += 1;
       });

@@ -3,11 +3,10 @@ import type { Audited } from '../logs/audited.js';
 import type { FoundLog } from '../logs/found.js';
 import { rangeText } from '../logs/rangeText.js';
 import type { PlotData } from '../plot/plotData.js';
-import { auditedLog } from './auditedLog.js';
+import { auditedLog, type Found, foundIn } from './auditedLog.js';
 import { choiceBox } from './choiceBox.js';
 import { chosenLog } from './chosenLog.js';
 import { focusGrid } from './focusGrid.js';
-import { type Found, foundIn } from './foundIn.js';
 import { gridBook } from './gridBook.js';
 import { gridSheets } from './gridSheets.js';
 import type { OpenedSheet } from './openSheet.js';
@@ -16,6 +15,7 @@ import { plotSize } from './plotSize.js';
 import { selectedCell } from './selectedCell.js';
 import { selectRow } from './selectRow.js';
 import { showAudited } from './showAudited.js';
+import type { ShownFile } from './shownFile.js';
 import { showText } from './showText.js';
 import { showWhyNot } from './showWhyNot.js';
 
@@ -32,7 +32,10 @@ export class LogPanel {
   private width = 0;
   private readonly plot: PanelPlot;
 
-  constructor(private readonly sheet: OpenedSheet) {
+  constructor(
+    private readonly sheet: OpenedSheet,
+    private readonly file: () => ShownFile,
+  ) {
     this.plot = new PanelPlot({ chosen: (row) => this.goTo(row), left: () => focusGrid(sheet) });
   }
 
@@ -60,7 +63,7 @@ export class LogPanel {
   }
 
   private show(): void {
-    this.found ??= foundIn(gridBook(gridSheets(this.sheet)));
+    this.found ??= foundIn(gridBook(gridSheets(this.sheet), this.file()));
     this.log = chosenLog(this.found.logs, selectedCell(this.sheet), this.log);
     showText('panel-title', this.log === undefined ? 'Plot of a log' : placeOf(this.log));
     this.choose(this.found, this.log);

@@ -31,7 +31,7 @@ async function main(): Promise<void> {
     known: (cell) => shown.formulas.get(cell),
   });
   watchTables(sheet, () => shown);
-  const plotAnew = panelTools(sheet);
+  const plotAnew = panelTools(sheet, () => shown);
   fileTools({
     sheet,
     first: shown,

@@ -1,6 +1,7 @@
 import { element } from './element.js';
 import { LogPanel } from './logPanel.js';
 import type { OpenedSheet } from './openSheet.js';
+import type { ShownFile } from './shownFile.js';
 import { RestedUpdate } from './restedUpdate.js';
 import { watchCells } from './watchCells.js';
 
@@ -14,9 +15,9 @@ const paper = { width: 660, height: 400 };
  *
  * @returns to be called when another file is in the grid
  */
-export function panelTools(sheet: OpenedSheet): () => void {
+export function panelTools(sheet: OpenedSheet, file: () => ShownFile): () => void {
   const panel = element('panel');
-  const log = new LogPanel(sheet);
+  const log = new LogPanel(sheet, file);
   let cellsChanged = true;
   const shown = new RestedUpdate('plot shown', () => {
     if (panel.hidden) return;

@@ -4,8 +4,8 @@ import { qtNames } from '../calls/outsideFunctions.js';
 import { changedCells } from './changedCells.js';
 import { copyName } from './copyName.js';
 import type { GridCell, GridSheet } from './gridSheets.js';
-import { grownTables } from './grownTables.js';
 import { newWorkbook } from './newWorkbook.js';
+import { placesInCopy } from './placesInCopy.js';
 import { sheetId } from './sheetId.js';
 import type { ShownFile } from './shownFile.js';
 
@@ -17,8 +17,10 @@ interface SavedCopy {
   readonly remark: string;
 }
 
-const movedRemark =
-  ' Rows or columns were put in or taken out: charts, named ranges and colours by rule did not move along.';
+const movedRemark = {
+  xlsx: ' Rows or columns were inserted or deleted: charts and conditional formats did not move with them.',
+  ods: ' Rows or columns were inserted or deleted: charts, named ranges and conditional formats did not move with them.',
+};
 const xlsxType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 const odsType = 'application/vnd.oasis.opendocument.spreadsheet';
 
@@ -37,9 +39,7 @@ export function savedCopy(shown: ShownFile, sheets: readonly GridSheet[]): Saved
     return sheet === undefined ? [] : changedCells({ sheet, now, formulas: shown.formulas });
   });
   const patched =
-    book.kind === 'ods'
-      ? patchOds(bytes, writes, qtNames)
-      : grownTables(patchXlsx(bytes, writes), book.tables, shown.tables);
+    book.kind === 'ods' ? patchOds(bytes, writes, qtNames) : placesInCopy(patchXlsx(bytes, writes), book, shown.places);
   const count = writes.length === 0 ? 'No' : String(writes.length);
   const origin = shown.isDemo === true ? 'the demo as it was made' : 'the file that was opened';
   const cells = writes.length < 2 ? `${count} cell differs` : `${count} cells differ`;
@@ -47,7 +47,7 @@ export function savedCopy(shown: ShownFile, sheets: readonly GridSheet[]): Saved
     bytes: patched,
     name: copyName(shown.name),
     type: book.kind === 'ods' ? odsType : xlsxType,
-    remark: `${cells} from ${origin}; all else in it is as it was.${shown.isMoved ? movedRemark : ''}`,
+    remark: `${cells} from ${origin}; all else in it is as it was.${shown.isMoved ? movedRemark[book.kind] : ''}`,
   };
 }
 

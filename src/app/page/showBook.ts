@@ -3,7 +3,7 @@ import type { Book } from '../../sheet/index.js';
 import { bookData } from './bookData.js';
 import { fitWrappedRows } from './fitWrappedRows.js';
 import { gridFormulas } from './gridFormulas.js';
-import { logsWithRows } from './logsWithRows.js';
+import { logsIn } from '../logs/logsIn.js';
 import { keepStored } from './keepStored.js';
 import type { OpenedSheet } from './openSheet.js';
 import type { ShownFile } from './shownFile.js';
@@ -21,8 +21,8 @@ const patience = 20_000;
 /** Puts an opened file into the grid in place of what is there: stored values first, then computed anew. */
 export async function showBook(sheet: OpenedSheet, { name, bytes, book }: FileRead): Promise<ShownFile> {
   const formulas = gridFormulas(book);
-  const shown: ShownFile = { name, opened: { bytes, book }, formulas, tables: book.tables, isMoved: false };
-  const logs = logsWithRows(book);
+  const shown: ShownFile = { name, opened: { bytes, book }, formulas, places: book, isMoved: false };
+  const logs = logsIn(book);
   const before = sheet.api.getActiveWorkbook()?.getId();
   const data = bookData({
     unit: `file-${++opened}`,

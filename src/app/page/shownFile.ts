@@ -1,4 +1,7 @@
-import type { Book, BookTable, EnteredFormula } from '../../sheet/index.js';
+import type { Book, EnteredFormula } from '../../sheet/index.js';
+
+/** What the file names and the grid knows nothing of. */
+export type Places = Pick<Book, 'names' | 'tables'>;
 
 /** What the grid shows. */
 export interface ShownFile {
@@ -6,8 +9,8 @@ export interface ShownFile {
   readonly opened: { readonly bytes: Uint8Array; readonly book: Book };
   /** By cellKey: those of the file, and those typed since in which tables or names are named. */
   readonly formulas: Map<string, CellFormula>;
-  /** The named tables of the file, as far down as they reach now. */
-  tables: readonly BookTable[];
+  /** The named tables and ranges of the file where they stand now; sheets have the names that they had in the file. */
+  places: Places;
   /** Rows or columns were put in or taken out. */
   isMoved: boolean;
   /** Its data is invented: edits may be lost without a question. */

@@ -1,4 +1,4 @@
-import { CommandType } from '@univerjs/core';
+import { CommandType, type IRange } from '@univerjs/core';
 import {
   AFTER_CELL_EDIT,
   InsertColMutation,
@@ -11,36 +11,34 @@ import {
 import { entered, plainReferences, withoutEquals } from '../../sheet/index.js';
 import { cellKey } from './cellKey.js';
 import { growTables } from './growTables.js';
-import { movedTables } from './movedTables.js';
+import { movedPlaces } from './movedPlaces.js';
 import type { OpenedSheet } from './openSheet.js';
+import { sheetId } from './sheetId.js';
 import type { ShownFile } from './shownFile.js';
 
-const rowsMoved: Readonly<Record<string, 'put in' | 'taken out'>> = {
-  [InsertRowMutation.id]: 'put in',
-  [RemoveRowMutation.id]: 'taken out',
+const linesMoved: Readonly<Record<string, Pick<Parameters<typeof movedPlaces>[1], 'lines' | 'how'>>> = {
+  [InsertRowMutation.id]: { lines: 'rows', how: 'put in' },
+  [RemoveRowMutation.id]: { lines: 'rows', how: 'taken out' },
+  [InsertColMutation.id]: { lines: 'columns', how: 'put in' },
+  [RemoveColMutation.id]: { lines: 'columns', how: 'taken out' },
 };
-const columnsMoved: readonly string[] = [InsertColMutation.id, RemoveColMutation.id];
 
-interface MoveParams {
-  readonly subUnitId: string;
-  readonly range: { readonly startRow: number; readonly endRow: number };
-}
-
-/** Keeps the named tables of an opened file where they are in the grid, which knows none, and understands them as typed. */
+/** Keeps the named tables and ranges of an opened file where they are in the grid, which knows none, and understands them as typed. */
 export function watchTables(sheet: OpenedSheet, shown: () => ShownFile): void {
   const { api, univer } = sheet;
   api.addEvent(api.Event.CommandExecuted, ({ id, type, params }) => {
     if (type !== CommandType.MUTATION) return;
     const file = shown();
-    const how = rowsMoved[id];
+    const how = linesMoved[id];
     if (how !== undefined) {
-      const { subUnitId, range } = params as MoveParams;
-      const name = api.getActiveWorkbook()?.getSheetBySheetId(subUnitId)?.getSheetName() ?? '';
-      const count = range.endRow - range.startRow + 1;
-      file.tables = movedTables(file.tables, { sheet: name, firstRow: range.startRow, count, how });
+      const { subUnitId, range } = params as { readonly subUnitId: string; readonly range: IRange };
+      const name = file.opened.book.sheets.find((_, index) => sheetId(index) === subUnitId)?.name ?? '';
+      const [first, last] =
+        how.lines === 'rows' ? [range.startRow, range.endRow] : [range.startColumn, range.endColumn];
+      file.places = movedPlaces(file.places, { sheet: name, first, count: last - first + 1, ...how });
+      file.isMoved = true;
     }
-    if (how !== undefined || columnsMoved.includes(id)) file.isMoved = true;
-    if (id === SetRangeValuesMutation.id && file.tables.length > 0) growTables(sheet, file);
+    if (id === SetRangeValuesMutation.id && file.places.tables.length > 0) growTables(sheet, file);
   });
   univer
     .__getInjector()
@@ -51,8 +49,7 @@ export function watchTables(sheet: OpenedSheet, shown: () => ShownFile): void {
         const file = shown();
         const typed = cell?.f;
         if (!cell || typed === null || typed === undefined) return next(cell);
-        const { names } = file.opened.book;
-        const place = { sheet: worksheet.getName(), row, column: col, tables: file.tables, names };
+        const place = { sheet: worksheet.getName(), row, column: col, ...file.places };
         const plain = entered(plainReferences(withoutEquals(typed), place));
         if (plain === typed) return next(cell);
         file.formulas.set(cellKey(worksheet.getSheetId(), row, col), { typed, plain, isStored: false });

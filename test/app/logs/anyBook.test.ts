@@ -1,7 +1,7 @@
+import { isInside } from '../../../src/sheet/address/cellRange.js';
 import fc from 'fast-check';
 import { auditTable } from '../../../src/engine/index.js';
 import { auditBook } from '../../../src/app/logs/auditBook.js';
-import { isWithin } from '../../../src/app/logs/isWithin.js';
 import { logsIn } from '../../../src/app/logs/logsIn.js';
 import type { Book } from '../../../src/sheet/book/book.js';
 import { bookOf, refusal, type Written } from './bookOf.js';
@@ -102,7 +102,7 @@ describe('auditBook of any book', () => {
           expect(range.lastRow).toBeLessThan(height);
           expect(range.firstRow).toBeLessThanOrEqual(range.lastRow);
           for (const other of logs.slice(at + 1).filter((each) => each.sheet === sheet)) {
-            expect(isWithin(range, other.range.firstRow, other.range.firstColumn)).toBe(false);
+            expect(isInside(range, other.range.firstRow, other.range.firstColumn)).toBe(false);
           }
         }
       }),

@@ -195,12 +195,16 @@ describe('auditBook', () => {
     expect(places(book, { card: 'thecard' })).toEqual(['Log - Card!A2:B5']);
     expect(places(book, { card: 'E1:F5' })).toEqual(['Log Q Log!E1:F5']);
     expect(places(book, { card: 'Cards', system: 'a2' })).toEqual(['Log A2 Shop!A3:D3']);
-    expect(why(book, { card: 'Far' })).toMatch(/^"Far" is no range of the file; write it like Card!A1:B12/);
+    expect(why(book, { card: 'Far' })).toMatch(/^"Far" is not a range of the file; write it like Card!A1:B12/);
     expect(why(book, { card: 'Crad!A1:B5' })).toBe('There is no sheet "Crad"; the file has "Log", "Card", "Shop"');
     expect(why(book, { card: 'Card!A1:C5' })).toMatch(/^Card!A1:C5 is no card: a card is two columns, /);
     expect(why(book, { card: 'Card!C1:D5' })).toBe('Card!C1:D5: card has no volume; write volume and its value');
     expect(why(book, { card: 'Card!A2:A5' })).toMatch(/^Card!A2:A5 is no card: /);
-    expect(why(book, { card: 'not a range' })).toMatch(/^"not a range" is no range of the file; /);
+    for (const beyond of ['XFE1:XFE2', 'Card!A1:B1048577']) {
+      expect(why(book, { card: beyond })).toMatch(/is not a range of the file; /);
+    }
+    expect(places(book, { card: 'Card!B5:A2' })).toEqual(['Log - Card!A2:B5']);
+    expect(why(book, { card: 'not a range' })).toMatch(/^"not a range" is not a range of the file; /);
   });
 
   it('takes one named card for one of several systems only if it says which', () => {
