@@ -14,8 +14,8 @@ export interface WaterEvents {
    */
   readonly amount: Float64Array;
   /**
-   * reading: the high end, Infinity where there is none [mg/L]; change: copper of the replacement water, NaN where it
-   * matches the tank [mg/L]; else 0.
+   * reading: the high end, Infinity where there is none [mg/L]; change: copper of the replacement water, blank
+   * (NaN) where it has no level of its own but the tank's [mg/L]; else 0.
    */
   readonly detail: Float64Array;
   /** The n-th row of the range given, headings counted. */

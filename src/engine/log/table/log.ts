@@ -45,6 +45,8 @@ export interface Log {
   readonly numbers: Readonly<Record<NumberKind, Float64Array | null>>;
   /** A change given as a share of the volume, 0 to 1. */
   readonly changeShare: Float64Array | null;
+  /** 1 where the replacement water was brought to the tank's level first; such a row has no replacement level. */
+  readonly replacementMatched: Uint8Array | null;
   readonly texts: Readonly<Record<TextKind, readonly string[] | null>>;
   /** By row. */
   readonly faults: readonly RowFault[];
@@ -70,6 +72,8 @@ export function logEntries(log: Log, entries: Uint32Array, keepsFault: (when: nu
     hasBlanks: log.hasBlanks,
     numbers: numbersOf((kind) => picked(log.numbers[kind], entries)),
     changeShare: picked(log.changeShare, entries),
+    replacementMatched:
+      log.replacementMatched === null ? null : Uint8Array.from(entries, (from) => log.replacementMatched?.[from] ?? 0),
     texts: textsOf((kind) => text(log.texts[kind])),
     faults: log.faults.filter(({ when, row }) => keepsFault(when, row)),
   };

@@ -4,7 +4,7 @@ import { dimensions, type DimensionName } from '../../dimensions/dimensions.js';
 import type { HeadingRead } from '../headings/readHeadings.js';
 import type { NumberColumn } from './columnNumbers.js';
 import type { NumberKind } from './log.js';
-import { numberReader, readChange, type ReadNumber } from './numberReaders.js';
+import { numberReader, readChange, readReplacement, type ReadCell } from './numberReaders.js';
 import type { ReadRows } from './timedRows.js';
 
 interface Kind {
@@ -44,18 +44,33 @@ export function changeColumns(
   const litres = new Float64Array(at.rows.count).fill(NaN);
   const share = new Float64Array(at.rows.count).fill(NaN);
   fill(at, heading, 'change', readChange, (index, value) => {
-    if (value < 0) share[index] = -value;
-    else litres[index] = value;
+    if (typeof value === 'number') litres[index] = value;
+    else share[index] = value.share;
   });
   return { litres, share };
 }
 
-function fill(
+/** Copper of the replacement water: a level, or that it was brought to the tank's own. */
+export function replacementColumns(
+  at: ReadRows,
+  heading: HeadingRead | null,
+): { level: Float64Array | null; matched: Uint8Array | null } {
+  if (heading === null) return { level: null, matched: null };
+  const level = new Float64Array(at.rows.count).fill(NaN);
+  const matched = new Uint8Array(at.rows.count);
+  fill(at, heading, 'replacement', readReplacement, (index, value) => {
+    if (value === 'matched') matched[index] = 1;
+    else level[index] = value;
+  });
+  return { level, matched };
+}
+
+function fill<T>(
   { log, gallon, rows, faults }: ReadRows,
   heading: HeadingRead,
   kind: NumberKind,
-  read: ReadNumber,
-  put: (index: number, value: number) => void,
+  read: ReadCell<T>,
+  put: (index: number, value: number | T) => void,
 ): void {
   const column = { ...kinds[kind], unit: heading.unit, gallon };
   const plain = plainSpan(kind, column);

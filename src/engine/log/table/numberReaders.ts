@@ -8,7 +8,13 @@ import { shown } from '../../units/shown.js';
 import { columnNumber, type NumberColumn } from './columnNumbers.js';
 import type { NumberKind } from './log.js';
 
-export type ReadNumber = (cell: Cell, column: NumberColumn, row: number) => Result<number, Problem>;
+export type ReadCell<T> = (cell: Cell, column: NumberColumn, row: number) => Result<T, Problem>;
+type ReadNumber = ReadCell<number>;
+
+/** A part of the tank's volume, 0 to 1. */
+export interface Share {
+  readonly share: number;
+}
 
 /** How the cells of a column are read that are not plain numbers. */
 export function numberReader(kind: NumberKind): ReadNumber {
@@ -17,8 +23,8 @@ export function numberReader(kind: NumberKind): ReadNumber {
 
 const columnNumberIn: ReadNumber = (cell, column, row) => columnNumber(cell, column, { row });
 
-/** A share comes back negative: "25%", or a bare number under a heading with a percent sign. */
-export const readChange: ReadNumber = (cell, column, row) => {
+/** Litres, or a share: "25%", or a bare number under a heading with a percent sign. */
+export const readChange: ReadCell<number | Share> = (cell, column, row) => {
   const isPercentText = typeof cell === 'string' && cell.trim().endsWith('%');
   if (isPercentText || column.unit === '%') return shareOf(cell, row);
   const bare = bareNumber(cell);
@@ -34,12 +40,12 @@ function bareNumber(cell: Cell): number {
   return number?.rest === '' ? number.value : NaN;
 }
 
-function shareOf(cell: Cell, row: number): Result<number, Problem> {
+function shareOf(cell: Cell, row: number): Result<number | Share, Problem> {
   const text = typeof cell === 'string' ? decimalText(cell.replace('%', '')) : null;
   const isText = typeof cell === 'string' && cell.includes('%');
   const value = typeof cell === 'number' ? cell : text !== null && text.rest === '' && !text.unclear ? text.value : NaN;
   const share = !isText && value <= 1 ? value : value / 100;
-  if (share >= 0 && share <= 1) return ok(share === 0 ? 0 : -share);
+  if (share >= 0 && share <= 1) return ok(share === 0 ? 0 : { share });
   return refuse({ code: 'not-a-value', at: { row }, given: shown(cell), kind: 'change' });
 }
 
@@ -65,16 +71,12 @@ const readTemperature: ReadNumber = (cell, column, row) => {
 };
 
 /** "matched" or "premixed" says that the new water had the tank's level. */
-const readReplacement: ReadNumber = (cell, column, row) =>
+export const readReplacement: ReadCell<number | 'matched'> = (cell, column, row) =>
   typeof cell === 'string' && /\b(?:matched|premixed|same|yes)\b/i.test(cell)
-    ? ok(matchedReplacement)
+    ? ok('matched')
     : columnNumber(cell, column, { row });
-
-/** Stands in the replacement column where the new water was brought to the tank's level. */
-export const matchedReplacement = -1;
 
 const readers: Partial<Record<NumberKind, ReadNumber>> = {
   salinity: readSalinity,
   temperature: readTemperature,
-  replacement: readReplacement,
 };

@@ -7,7 +7,7 @@ import { copperColumn } from './copperColumn.js';
 import { keptRows } from './keptRows.js';
 import { type Log, type NumberKind, type RowFault, numbersOf, textsOf } from './log.js';
 import { headingRowOf, headingTexts, type LogRange } from './logRange.js';
-import { changeColumns, numberColumn } from './numberColumns.js';
+import { changeColumns, numberColumn, replacementColumns } from './numberColumns.js';
 import { TimeReader } from './rowTimes.js';
 import { textColumn } from './textColumn.js';
 import { timedRows } from './timedRows.js';
@@ -44,8 +44,13 @@ function columnsOf({ log, gallon, headings, headingRow }: HeadedLog): Log {
   const only = (kind: ColumnKind): HeadingRead | null => headingsOf(headings, kind)[0] ?? null;
   const at = { log, gallon, rows: timed, faults };
   const copper = copperColumn(at, only('copper'));
+  // In this order: of two faults in one row, the one found first comes first.
   const changes = changeColumns(at, only('change'));
-  const number = (kind: NumberKind) => (kind === 'change' ? changes.litres : numberColumn(at, kind, only(kind)));
+  const dose = numberColumn(at, 'dose', only('dose'));
+  const replacements = replacementColumns(at, only('replacement'));
+  const read = { dose, change: changes.litres, replacement: replacements.level };
+  const number = (kind: NumberKind): Float64Array | null =>
+    kind === 'dose' || kind === 'change' || kind === 'replacement' ? read[kind] : numberColumn(at, kind, only(kind));
   return {
     headings,
     count: timed.count,
@@ -59,6 +64,7 @@ function columnsOf({ log, gallon, headings, headingRow }: HeadedLog): Log {
     hasBlanks: copper.hasBlanks,
     numbers: numbersOf(number),
     changeShare: changes.share,
+    replacementMatched: replacements.matched,
     texts: textsOf((kind) => textColumn(at, headingsOf(headings, kind))),
     faults: faults.sort((a, b) => a.row - b.row),
   };

@@ -1,7 +1,6 @@
 import type { Card } from '../card.js';
 import { eventKinds, type WaterEvents } from '../waterEvents.js';
 import { copperStates, type Log } from './log.js';
-import { matchedReplacement } from './numberReaders.js';
 import { rowWords } from './rowWords.js';
 
 /**
@@ -23,7 +22,7 @@ export function waterEventsOf(log: Log, card: Card): WaterEvents {
     const words = wordsOf(index);
     if (!words.afterChange && !words.afterDose) writer.addReading();
     const change = changeIn(log, index, volume, words.matched);
-    if (change !== null) writer.add(eventKinds.change, change.litres, change.replacement);
+    if (change !== null) writer.addChange(change);
     if (words.afterChange && !words.afterDose) writer.addReading();
     const topOff = topOffs?.[index] ?? 0;
     if (topOff > 0) writer.add(eventKinds.topOff, topOff, 0);
@@ -36,8 +35,8 @@ export function waterEventsOf(log: Log, card: Card): WaterEvents {
 
 interface Change {
   readonly litres: number;
-  /** NaN: brought to the tank's level first. [mg/L] */
-  readonly replacement: number;
+  /** [mg/L] */
+  readonly replacement: number | 'matched';
 }
 
 function changeIn(log: Log, index: number, volume: number, matched: boolean): Change | null {
@@ -45,12 +44,14 @@ function changeIn(log: Log, index: number, volume: number, matched: boolean): Ch
   const share = log.changeShare?.[index] ?? 0;
   const litres = written > 0 ? written : share > 0 ? share * volume : 0;
   if (litres === 0) return null;
-  const replacement = log.numbers.replacement?.[index] ?? NaN;
-  const isMatched = replacement === matchedReplacement || (Number.isNaN(replacement) && matched);
-  return {
-    litres: Math.min(litres, volume),
-    replacement: isMatched ? NaN : Number.isNaN(replacement) ? 0 : replacement,
-  };
+  return { litres: Math.min(litres, volume), replacement: replacementIn(log, index, matched) };
+}
+
+function replacementIn(log: Log, index: number, matched: boolean): Change['replacement'] {
+  if (log.replacementMatched?.[index] === 1) return 'matched';
+  const level = log.numbers.replacement?.[index] ?? NaN;
+  if (!Number.isNaN(level)) return level;
+  return matched ? 'matched' : 0;
 }
 
 /** How near a dose must be to what the new water needs. */
@@ -61,7 +62,7 @@ const nearShare = 0.3;
  * the new water needs, and counting it once more would be a mistake.
  */
 function isInNewWater(dose: number, change: Change | null, { strength }: Card, level: number): boolean {
-  if (change === null || !Number.isNaN(change.replacement) || strength === null || Number.isNaN(level)) return false;
+  if (change?.replacement !== 'matched' || strength === null || Number.isNaN(level)) return false;
   const needed = change.litres * level;
   return Math.abs(dose * strength - needed) <= nearShare * needed;
 }
@@ -96,6 +97,10 @@ class EventWriter {
     this.amount[at] = amount;
     this.detail[at] = detail;
     this.row[at] = this.log.row[this.entry] ?? 0;
+  }
+
+  addChange({ litres, replacement }: Change): void {
+    this.add(eventKinds.change, litres, replacement === 'matched' ? NaN : replacement);
   }
 
   addReading(): void {
