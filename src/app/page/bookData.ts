@@ -1,12 +1,9 @@
-import { BooleanNumber, LocaleType, type ICellData, type IWorkbookData, type IWorksheetData } from '@univerjs/core';
+import { BooleanNumber, type ICellData, type IWorkbookData, type IWorksheetData, LocaleType } from '@univerjs/core';
 import type { Book, BookSheet, CellRange } from '../../sheet/index.js';
-import { BookStyles } from './bookStyles.js';
-import { cellKey } from './cellKey.js';
-import { filledCells } from './filledCells.js';
-import { headingName } from './headingName.js';
-import { lastRow } from './lastRow.js';
+import { BookStyles, headingName } from './bookStyles.js';
+import { cellKey, sheetId } from './gridKeys.js';
+import { filledCells, lastRow } from './filledCells.js';
 import { layoutData } from './layoutData.js';
-import { sheetId } from './sheetId.js';
 import type { CellFormula } from './shownFile.js';
 import { valueData } from './valueData.js';
 

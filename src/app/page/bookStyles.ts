@@ -1,5 +1,14 @@
-import { HorizontalAlign, WrapStrategy, type IStyleData } from '@univerjs/core';
-import { type Book, type CellLook, type CellValue, isDateFormat, type LineStyle } from '../../sheet/index.js';
+import { HorizontalAlign, type IStyleData, WrapStrategy } from '@univerjs/core';
+import {
+  type Book,
+  type BookSheet,
+  type CellLook,
+  type CellRange,
+  type CellValue,
+  isDateFormat,
+  isInside,
+  type LineStyle,
+} from '../../sheet/index.js';
 import { fileStyle } from './fileStyle.js';
 import { headingStyle, numberHeadingStyle, plainStyle } from './usualStyles.js';
 
@@ -41,4 +50,26 @@ export class BookStyles {
     this.named[name] ??= { n: { pattern: format }, ...(isDateFormat(format) ? { ht: HorizontalAlign.LEFT } : {}) };
     return name;
   }
+}
+
+/** Rows below a heading that are looked at. */
+const rowsSeen = 60;
+
+/**
+ * The name of the style that sets the heading of a log off, which stands as what is below it does; undefined for a cell
+ * that is none, or is set off by its own file.
+ */
+export function headingName(
+  { rows }: BookSheet,
+  headings: readonly CellRange[],
+  { row, column }: { readonly row: number; readonly column: number },
+): string | undefined {
+  if (!headings.some((range) => isInside(range, row, column))) return undefined;
+  const look = rows[row]?.[column]?.look;
+  if (look?.bold === true || look?.fill !== undefined || look?.borders !== undefined) return undefined;
+  const first = rows
+    .slice(row + 1, row + 1 + rowsSeen)
+    .map((cells) => cells?.[column])
+    .find((cell) => cell !== undefined && cell.value !== null);
+  return typeof first?.value === 'number' && !isDateFormat(first.format) ? 'numberHeading' : 'heading';
 }

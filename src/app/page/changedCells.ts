@@ -1,7 +1,14 @@
-import { type BookCell, type BookSheet, type CellWrite, isDateFormat, storableValue } from '../../sheet/index.js';
-import { cellKey } from './cellKey.js';
+import {
+  type BookCell,
+  type BookSheet,
+  type CellValue,
+  type CellWrite,
+  isCellError,
+  isDateFormat,
+  storableValue,
+} from '../../sheet/index.js';
+import { cellKey } from './gridKeys.js';
 import type { GridCell, GridSheet } from './gridSheets.js';
-import { sameValue } from './sameValue.js';
 import type { CellFormula } from './shownFile.js';
 import { storedForm } from './storedForm.js';
 
@@ -56,4 +63,19 @@ function sameRange(a: GridCell['spills'], b: GridCell['spills']): boolean {
     a?.lastRow === b?.lastRow &&
     a?.lastColumn === b?.lastColumn
   );
+}
+
+/** Two programs add the same numbers up in another order: what differs less than this is the same. */
+const tolerance = 1e-11;
+
+/** Whether a cell that holds one shows the same as a cell that holds the other. */
+function sameValue(a: CellValue, b: CellValue): boolean {
+  if (typeof a === 'number' && typeof b === 'number')
+    return Math.abs(a - b) <= tolerance * Math.max(Math.abs(a), Math.abs(b));
+  if (isCellError(a) && isCellError(b)) return a.basicValue === b.basicValue;
+  return a === b || (isEmpty(a) && isEmpty(b));
+}
+
+function isEmpty(value: CellValue): boolean {
+  return value === null || value === '';
 }

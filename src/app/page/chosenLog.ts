@@ -1,4 +1,4 @@
-import type { CellRange } from '../../sheet/index.js';
+import { isInside } from '../../sheet/index.js';
 import type { FoundLog } from '../logs/found.js';
 
 export interface Selected {
@@ -17,11 +17,7 @@ export function chosenLog(
   before: FoundLog | undefined,
 ): FoundLog | undefined {
   const here = logs.filter(({ sheet }) => sheet === selected?.sheet);
-  const under = here.find(({ range }) => selected !== undefined && isIn(range, selected));
+  const under = here.find(({ range }) => selected !== undefined && isInside(range, selected.row, selected.column));
   const again = logs.find((log) => log.sheet === before?.sheet && log.range.firstRow === before.range.firstRow);
   return under ?? (again !== undefined && here.includes(again) ? again : here[0]) ?? again ?? logs[0];
-}
-
-function isIn({ firstRow, lastRow, firstColumn, lastColumn }: CellRange, { row, column }: Selected): boolean {
-  return firstRow <= row && row <= lastRow && firstColumn <= column && column <= lastColumn;
 }

@@ -1,14 +1,11 @@
 import { type Book, type CsvOptions, readBook, readCsv } from '../../sheet/index.js';
-import { csvChoice } from './csvChoice.js';
-import { download } from './download.js';
-import { fileSentence } from './fileSentence.js';
+import { fileSentence, refusalSentence } from './fileSentence.js';
 import { gridSheets } from './gridSheets.js';
 import type { OpenedSheet } from './openSheet.js';
-import { refusalSentence } from './refusalSentence.js';
 import { savedCopy } from './savedCopy.js';
 import { showBook } from './showBook.js';
 import type { ShownFile } from './shownFile.js';
-import { showText } from './showText.js';
+import { element, showText } from './element.js';
 import { UnsavedEdits } from './unsavedEdits.js';
 
 interface FileBytes {
@@ -82,4 +79,39 @@ function bookOf({ bytes, name }: FileBytes, options: CsvOptions): Book {
 /** Resolves when what was written is on the screen. */
 function painted(): Promise<void> {
   return new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+}
+
+interface CsvChoice {
+  readonly options: CsvOptions;
+  readonly again: (options: CsvOptions) => void;
+}
+
+/** The select boxes that settle what a table of plain text does not say; undefined takes them away. */
+function csvChoice(choice: CsvChoice | undefined): void {
+  element('csv-choice').hidden = choice === undefined;
+  if (choice === undefined) return;
+  const box = (id: string): HTMLSelectElement => element(id) as HTMLSelectElement;
+  const [delimiter, decimal, dates] = [box('csv-delimiter'), box('csv-decimal'), box('csv-dates')] as const;
+  delimiter.value = choice.options.delimiter ?? '';
+  decimal.value = choice.options.decimal ?? '';
+  dates.value = choice.options.dates ?? '';
+  element('csv-again').onclick = () =>
+    choice.again({
+      ...(delimiter.value === '' ? {} : { delimiter: delimiter.value }),
+      ...(decimal.value === 'point' || decimal.value === 'comma' ? { decimal: decimal.value } : {}),
+      ...(dates.value === 'day first' || dates.value === 'month first' ? { dates: dates.value } : {}),
+    });
+}
+
+/** Long enough for the browser to have taken the bytes over. [ms] */
+const kept = 60_000;
+
+/** Hands bytes to the person as a file of their browser's downloads. */
+function download(bytes: Uint8Array, name: string, type: string): void {
+  const address = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), kept);
 }

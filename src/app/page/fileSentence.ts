@@ -1,5 +1,5 @@
-import type { Book } from '../../sheet/index.js';
-import { lastRow } from './lastRow.js';
+import { type Book, FileProblem } from '../../sheet/index.js';
+import { lastRow } from './filledCells.js';
 import type { ShownFile } from './shownFile.js';
 
 /** What was read, for the line beside the buttons. */
@@ -14,4 +14,11 @@ export function fileSentence({ name, formulas }: ShownFile, book: Book): string 
       ? []
       : [`This sheet cannot compute ${kept === 1 ? '1 formula' : `${kept} formulas`}: the stored value is shown.`]),
   ].join(' ');
+}
+
+/** Why a file could not be read or written, as one sentence. */
+export function refusalSentence(name: string, fault: unknown): string {
+  const why = fault instanceof Error ? fault.message : String(fault);
+  const sentence = fault instanceof FileProblem ? `${name}: ${why}` : `${name} could not be worked on: ${why}`;
+  return sentence.endsWith('.') ? sentence : `${sentence}.`;
 }

@@ -1,7 +1,5 @@
-import { droppedFiles } from './droppedFiles.js';
 import { element } from './element.js';
 import { FileDesk } from './fileDesk.js';
-import { offerTemplates } from './offerTemplates.js';
 import type { OpenedSheet } from './openSheet.js';
 import type { ShownFile } from './shownFile.js';
 
@@ -29,5 +27,45 @@ export function fileTools({ sheet, first, shown }: FileTools): void {
   element('save-button').addEventListener('click', () => desk.save());
   window.addEventListener('beforeunload', (event) => {
     if (desk.mayLose()) event.preventDefault();
+  });
+}
+
+/** The buttons of new workbooks, each where the server has its template. */
+function offerTemplates(open: (file: { name: string; bytes: Uint8Array }) => void): void {
+  for (const kind of ['tank', 'shop']) {
+    const button = element(`template-${kind}`);
+    const [address, name] = [`templates/${kind}.xlsx`, `${kind}.xlsx`];
+    void fetch(address, { method: 'HEAD' }).then(({ ok }) => (button.hidden = !ok));
+    button.addEventListener('click', () => {
+      void fetch(address)
+        .then((response) => response.arrayBuffer())
+        .then((buffer) => open({ name, bytes: new Uint8Array(buffer) }));
+    });
+  }
+}
+
+/** Takes files that are dropped anywhere on the page, and shows while one is held over it that it may be. */
+function droppedFiles(dropped: (file: File) => void): void {
+  const isFile = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') === true;
+  // Caught on the way down: the grid takes drops as well.
+  const listen = (type: 'dragover' | 'dragleave' | 'drop', act: (event: DragEvent) => void): void =>
+    window.addEventListener(
+      type,
+      (event) => {
+        if (!isFile(event)) return;
+        event.preventDefault();
+        event.stopPropagation();
+        act(event);
+      },
+      { capture: true },
+    );
+  listen('dragover', () => (document.body.dataset['dragging'] = 'yes'));
+  listen('dragleave', (event) => {
+    if (event.relatedTarget === null) delete document.body.dataset['dragging'];
+  });
+  listen('drop', (event) => {
+    delete document.body.dataset['dragging'];
+    const [file] = event.dataTransfer?.files ?? [];
+    if (file !== undefined) dropped(file);
   });
 }

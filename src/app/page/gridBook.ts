@@ -1,7 +1,7 @@
 import type { Book, BookCell } from '../../sheet/index.js';
 import { rangeParts } from '../logs/rangeText.js';
 import type { GridCell, GridSheet } from './gridSheets.js';
-import { sheetId } from './sheetId.js';
+import { sheetId } from './gridKeys.js';
 import type { ShownFile } from './shownFile.js';
 
 /** The opened file as it stands in the grid now, a book like the one that was read from it. */

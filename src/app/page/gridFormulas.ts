@@ -1,7 +1,6 @@
 import { type Book, entered, formulaAsTyped, plainReferences } from '../../sheet/index.js';
 import { qtNames } from '../calls/outsideFunctions.js';
-import { cellKey } from './cellKey.js';
-import { sheetId } from './sheetId.js';
+import { cellKey, sheetId } from './gridKeys.js';
 import type { CellFormula } from './shownFile.js';
 
 /** The formulas of a book for the grid, which knows neither tables nor names: plain references in their place. */

@@ -2,7 +2,7 @@ import { addressRange, type BookTable, plainReferences } from '../../sheet/index
 import type { ICellData } from '@univerjs/core';
 import type { OpenedSheet } from './openSheet.js';
 import { setCells } from './setCells.js';
-import { sheetId } from './sheetId.js';
+import { sheetId } from './gridKeys.js';
 import type { ShownFile } from './shownFile.js';
 
 /**

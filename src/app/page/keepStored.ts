@@ -1,12 +1,11 @@
 import type { ICellData } from '@univerjs/core';
 import { type Book, type BookSheet, callsOutside, type CellRange, isCellError } from '../../sheet/index.js';
 import { qtNames } from '../calls/outsideFunctions.js';
-import { cellKey } from './cellKey.js';
+import { cellKey, sheetId } from './gridKeys.js';
 import { gridSheets } from './gridSheets.js';
 import { keepingFormula } from './keptFormula.js';
 import type { OpenedSheet } from './openSheet.js';
 import { setCells } from './setCells.js';
-import { sheetId } from './sheetId.js';
 import type { ShownFile } from './shownFile.js';
 import { valueData } from './valueData.js';
 

@@ -1,7 +1,6 @@
 import { BooleanNumber, type IColumnData, type IRowData, type IWorksheetData } from '@univerjs/core';
-import type { BookSheet } from '../../sheet/index.js';
+import { type BookCell, type BookSheet, isCellError } from '../../sheet/index.js';
 import type { BookStyles } from './bookStyles.js';
-import { columnWidths } from './columnWidths.js';
 
 type LayoutData = Pick<
   IWorksheetData,
@@ -81,4 +80,29 @@ function heightOfLetters(cells: BookSheet['rows'][number], usual: number): numbe
   });
   const needed = Math.ceil(largest * pixelsOfAPoint * lineSpacing);
   return needed > usual ? needed : undefined;
+}
+
+const [narrowest, widest] = [64, 320];
+const pixelsOfALetter = 7;
+const padding = 18;
+/** Rows looked at: a log repeats itself. */
+const rowsSeen = 300;
+
+/** The width of each column in pixels: as the file says, else wide enough for what stands in it. */
+function columnWidths(sheet: BookSheet, columns: number): number[] {
+  return Array.from({ length: columns }, (_, column) => sheet.widths[column] ?? fittingWidth(sheet, column));
+}
+
+function fittingWidth(sheet: BookSheet, column: number): number {
+  const letters = sheet.rows.slice(0, rowsSeen).map((row) => lettersIn(row?.[column]));
+  const longest = letters.reduce((most, count) => Math.max(most, count), 0);
+  return Math.min(widest, Math.max(narrowest, longest * pixelsOfALetter + padding));
+}
+
+function lettersIn(cell: BookCell | undefined): number {
+  if (cell === undefined || cell.value === null) return 0;
+  if (isCellError(cell.value)) return cell.value.basicValue.length;
+  if (typeof cell.value === 'number')
+    return Math.max(cell.format?.length ?? 0, Math.min(String(cell.value).length, 10));
+  return String(cell.value).length;
 }

@@ -6,18 +6,14 @@ import type { PlotData } from '../plot/plotData.js';
 import { auditedLog, type Found, foundIn } from './auditedLog.js';
 import { choiceBox } from './choiceBox.js';
 import { chosenLog } from './chosenLog.js';
-import { focusGrid } from './focusGrid.js';
+import { focusGrid, selectedCell, selectRow } from './gridSelection.js';
 import { gridBook } from './gridBook.js';
 import { gridSheets } from './gridSheets.js';
 import type { OpenedSheet } from './openSheet.js';
 import { PanelPlot } from './panelPlot.js';
-import { plotSize } from './plotSize.js';
-import { selectedCell } from './selectedCell.js';
-import { selectRow } from './selectRow.js';
-import { showAudited } from './showAudited.js';
+import { showAudited, showWhyNot } from './showAudited.js';
 import type { ShownFile } from './shownFile.js';
-import { showText } from './showText.js';
-import { showWhyNot } from './showWhyNot.js';
+import { element, showText } from './element.js';
 
 const noLog =
   'No log was found. A log has a heading row with a time and a copper column, such as When and Copper mg/L, and readings below.';
@@ -105,4 +101,12 @@ export class LogPanel {
 
 function placeOf({ sheet, range }: FoundLog): string {
   return `${sheet}, ${addressRange(range)}`;
+}
+
+const height = 360;
+const [narrowest, widest] = [300, 760];
+
+/** The room that the panel gives its plot. [px] */
+function plotSize(): { readonly width: number; readonly height: number } {
+  return { width: Math.min(widest, Math.max(narrowest, element('panel-figure').clientWidth)), height };
 }

@@ -1,7 +1,6 @@
 import '@univerjs/preset-sheets-core/lib/index.css';
 import './index.html';
 import './page.css';
-import { cautionLine } from './cautionLine.js';
 import { element } from './element.js';
 import { fileTools } from './fileTools.js';
 import { loadBundle } from './loadBundle.js';
@@ -9,10 +8,9 @@ import { Refusals } from '../calls/refusals.js';
 import { openDemo } from './openDemo.js';
 import { openSheet } from './openSheet.js';
 import { panelTools } from './panelTools.js';
-import { showStatus } from './showStatus.js';
+import { showStatus, watchSelection } from './watchSelection.js';
 import type { ShownFile } from './shownFile.js';
 import { walkParts } from './walkParts.js';
-import { watchSelection } from './watchSelection.js';
 import { watchTables } from './watchTables.js';
 
 async function main(): Promise<void> {
@@ -55,3 +53,9 @@ main().catch((error: unknown) => {
     },
   );
 });
+
+/** The cautions that stay in view whatever is selected. */
+const cautionLine =
+  'Copper is a poison to fish and to people: gloves and goggles, away from children and food. ' +
+  'Never with invertebrates, never with fish meant for eating. Check every computed dose by a test before the next. ' +
+  'Dispose of treated water as local rules require. An aquatic veterinarian decides; the law and the label come before anything computed here.';

@@ -2,7 +2,7 @@ import { type Book, readBook } from '../../sheet/index.js';
 import type { OpenedSheet } from './openSheet.js';
 import { showBook } from './showBook.js';
 import type { ShownFile } from './shownFile.js';
-import { showText } from './showText.js';
+import { showText } from './element.js';
 
 const name = 'demo.xlsx';
 const missing =

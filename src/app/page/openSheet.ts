@@ -1,15 +1,14 @@
+import englishTexts from '@univerjs/preset-sheets-core/locales/en-US';
 import { LocaleType, LogLevel, Univer } from '@univerjs/core';
 import { FUniver } from '@univerjs/core/lib/facade';
-import { UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
-import englishTexts from '@univerjs/preset-sheets-core/locales/en-US';
+import { FunctionType, type IFunctionInfo, UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
 import { fitWrappedRows } from './fitWrappedRows.js';
 import { formulaExecutors } from '../calls/formulaExecutors.js';
-import { functionDescriptions } from './functionDescriptions.js';
 import type { BundledFunction } from '../calls/bundledFunction.js';
 import type { Refusals } from '../calls/refusals.js';
-import { mendBrackets } from './mendBrackets.js';
-import { mendOverflow } from './mendOverflow.js';
+import { countBrackets, showOverflow } from './gridCorrections.js';
 import { showTimesInTables } from './showTimesInTables.js';
+import { cellName, type FunctionEntry } from '../calls/functionCatalogue.js';
 
 interface SheetParts {
   readonly container: HTMLElement;
@@ -25,7 +24,7 @@ export interface OpenedSheet {
 
 /** Puts the sheet component with our functions into the page; its workbook is empty. */
 export function openSheet({ container, bundle, refusals }: SheetParts): OpenedSheet {
-  mendOverflow();
+  showOverflow();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: englishTexts },
@@ -54,6 +53,24 @@ export function openSheet({ container, bundle, refusals }: SheetParts): OpenedSh
   api.getFormula().calculationStart(() => refusals.startRun());
   api.getFormula().calculationResultApplied(() => fitWrappedRows(univer));
   showTimesInTables(univer);
-  mendBrackets(univer);
+  countBrackets(univer);
   return { univer, api };
+}
+
+/** What autocomplete and argument help show, in the order of names, from the same metadata as in the spreadsheet program. */
+function functionDescriptions(entries: readonly FunctionEntry[]): IFunctionInfo[] {
+  const byName = [...entries].sort((a, b) => (a.id < b.id ? -1 : 1));
+  return byName.map((entry) => ({
+    functionName: cellName(entry),
+    functionType: FunctionType.User,
+    description: entry.description ?? '',
+    abstract: entry.description ?? '',
+    functionParameter: entry.parameters.map((parameter) => ({
+      name: parameter.name,
+      detail: parameter.description ?? '',
+      example: parameter.name,
+      require: parameter.optional === true ? 0 : 1,
+      repeat: 0,
+    })),
+  }));
 }

@@ -1,7 +1,6 @@
 import type { PlotData } from '../plot/plotParts.js';
-import { drawPlot } from '../plot/drawPlot.js';
+import { type DrawnPlot, drawPlot } from '../plot/drawPlot.js';
 import { element } from './element.js';
-import { readingPlaces, type Place } from './readingPlaces.js';
 import { readingText } from './readingText.js';
 
 interface PlotKeys {
@@ -108,4 +107,16 @@ export class PanelPlot {
       ring.setAttribute(name, String(value));
     this.svg?.append(ring);
   }
+}
+
+/** Where a reading stands in the plot. [px of the plot] */
+interface Place {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** The places of the readings, in their order. */
+function readingPlaces(plot: DrawnPlot, { readings }: PlotData): Place[] {
+  const [x, y] = [plot.scale('x'), plot.scale('y')];
+  return readings.map(({ when, level }) => ({ x: x.apply(when), y: y.apply(level) }));
 }

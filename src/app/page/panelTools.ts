@@ -3,7 +3,8 @@ import { LogPanel } from './logPanel.js';
 import type { OpenedSheet } from './openSheet.js';
 import type { ShownFile } from './shownFile.js';
 import { RestedUpdate } from './restedUpdate.js';
-import { watchCells } from './watchCells.js';
+import { CommandType } from '@univerjs/core';
+import { SetSelectionsOperation } from '@univerjs/preset-sheets-core';
 
 /** Narrower than this the panel stays closed until it is asked for. [px] */
 const roomForBoth = 1200;
@@ -58,4 +59,22 @@ function printed(log: LogPanel): void {
   element('print-button').addEventListener('click', () => window.print());
   window.addEventListener('beforeprint', () => log.redraw(paper));
   window.addEventListener('afterprint', () => log.redraw());
+}
+
+interface CellWatcher {
+  readonly changed: () => void;
+  readonly selected: () => void;
+}
+
+/** Changes of how the grid looks alone. */
+const looks = /style|numfmt|col-width|row-height|auto-height|hidden|visible|frozen|gridlines|tab-color/i;
+
+/** Tells of changed cells and of other selections, by whatever way they came about. */
+function watchCells({ api }: OpenedSheet, { changed, selected }: CellWatcher): void {
+  api.addEvent(api.Event.CommandExecuted, ({ id, type }) => {
+    if (id === SetSelectionsOperation.id) selected();
+    else if (type === CommandType.MUTATION && id.startsWith('sheet.mutation.') && !looks.test(id)) changed();
+  });
+  api.addEvent(api.Event.ActiveSheetChanged, selected);
+  api.getFormula().calculationResultApplied(changed);
 }

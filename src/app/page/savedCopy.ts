@@ -2,11 +2,10 @@ import { isoFromSerial } from '../../engine/index.js';
 import { type Book, type CellValue, csvText, isDateFormat, patchOds, patchXlsx } from '../../sheet/index.js';
 import { qtNames } from '../calls/outsideFunctions.js';
 import { changedCells } from './changedCells.js';
-import { copyName } from './copyName.js';
 import type { GridCell, GridSheet } from './gridSheets.js';
 import { newWorkbook } from './newWorkbook.js';
 import { placesInCopy } from './placesInCopy.js';
-import { sheetId } from './sheetId.js';
+import { sheetId } from './gridKeys.js';
 import type { ShownFile } from './shownFile.js';
 
 interface SavedCopy {
@@ -86,4 +85,12 @@ function hasSameSheets(book: Book, sheets: readonly GridSheet[]): boolean {
     book.sheets.length === sheets.length &&
     book.sheets.every(({ name }, index) => sheets[index]?.id === sheetId(index) && sheets[index]?.name === name)
   );
+}
+
+/** `past.xlsx` as `past copy.xlsx`. */
+function copyName(name: string, extension?: string): string {
+  const dot = name.lastIndexOf('.');
+  const stem = dot > 0 ? name.slice(0, dot) : name;
+  const own = dot > 0 ? name.slice(dot) : '.xlsx';
+  return `${stem} copy${extension ?? own}`;
 }

@@ -2,9 +2,8 @@ import { auditTable } from '../../engine/index.js';
 import type { Audited } from '../logs/audited.js';
 import { plotData, type PlotData } from '../plot/plotData.js';
 import { plotWords } from '../plot/plotWords.js';
-import { element } from './element.js';
+import { element, showText } from './element.js';
 import { panelFindings } from './panelFindings.js';
-import { showText } from './showText.js';
 
 /** All in the panel but the plot itself. @returns what the plot shows. */
 export function showAudited(audited: Audited, chosen: (row: number) => void): PlotData {
@@ -18,4 +17,13 @@ export function showAudited(audited: Audited, chosen: (row: number) => void): Pl
   panelFindings(findings, chosen);
   element('panel-figure').hidden = false;
   return data;
+}
+
+/** The panel without a plot, and what to do. */
+export function showWhyNot(why: string): void {
+  showText('panel-why', why);
+  showText('panel-verdict', '');
+  showText('panel-words', '');
+  element('panel-figure').hidden = true;
+  element('panel-findings').hidden = true;
 }

@@ -1,5 +1,5 @@
 import { element } from './element.js';
-import { focusGrid } from './focusGrid.js';
+import { focusGrid } from './gridSelection.js';
 import type { OpenedSheet } from './openSheet.js';
 
 /** F6 goes from the buttons to the grid, to the plot, and round; the grid keeps the Tab key for itself. */

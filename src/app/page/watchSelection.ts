@@ -1,13 +1,12 @@
 import type { IRange, Univer } from '@univerjs/core';
-import { ERROR_TYPE_SET, FormulaDataModel, SetSelectionsOperation, type ErrorType } from '@univerjs/preset-sheets-core';
+import { ERROR_TYPE_SET, type ErrorType, FormulaDataModel, SetSelectionsOperation } from '@univerjs/preset-sheets-core';
 import { addressOf } from '../../sheet/index.js';
 import type { FunctionEntry } from '../calls/functionCatalogue.js';
-import { cellKey } from './cellKey.js';
+import { cellKey } from './gridKeys.js';
 import type { OpenedSheet } from './openSheet.js';
 import { Refusals } from '../calls/refusals.js';
 import type { CellFormula } from './shownFile.js';
-import { showStatus } from './showStatus.js';
-import { statusOf, type SelectedCell } from './statusOf.js';
+import { type SelectedCell, type Status, statusOf } from './statusOf.js';
 
 interface SelectionWatch {
   readonly sheet: OpenedSheet;
@@ -85,4 +84,24 @@ function tableAnchor(
     }
   }
   return undefined;
+}
+
+interface ShownCell {
+  readonly address: string;
+  /** What the cell shows, as text. */
+  readonly value: string;
+}
+
+/** Writes the line below the grid. A text that has not changed is left alone, so that it is not read out twice. */
+export function showStatus({ address, value }: ShownCell, { kind, text }: Status): void {
+  const bar = document.getElementById('status');
+  if (bar !== null) bar.dataset['kind'] = kind;
+  write('status-cell', address);
+  write('status-value', value);
+  write('status-text', text);
+}
+
+function write(id: string, text: string): void {
+  const element = document.getElementById(id);
+  if (element !== null && element.textContent !== text) element.textContent = text;
 }

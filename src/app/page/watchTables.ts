@@ -9,11 +9,10 @@ import {
   SheetInterceptorService,
 } from '@univerjs/preset-sheets-core';
 import { entered, plainReferences, withoutEquals } from '../../sheet/index.js';
-import { cellKey } from './cellKey.js';
+import { cellKey, sheetId } from './gridKeys.js';
 import { growTables } from './growTables.js';
 import { movedPlaces } from './movedPlaces.js';
 import type { OpenedSheet } from './openSheet.js';
-import { sheetId } from './sheetId.js';
 import type { ShownFile } from './shownFile.js';
 
 const linesMoved: Readonly<Record<string, Pick<Parameters<typeof movedPlaces>[1], 'lines' | 'how'>>> = {

@@ -1,5 +1,4 @@
-import { filledCells } from '../../../src/app/page/filledCells.js';
-import { lastRow } from '../../../src/app/page/lastRow.js';
+import { filledCells, lastRow } from '../../../src/app/page/filledCells.js';
 import type { BookSheet } from '../../../src/sheet/book/book.js';
 
 const fills = { firstRow: 1, firstColumn: 0, lastRow: 2, lastColumn: 1 };

@@ -1,7 +1,6 @@
 import type { GridCell, GridSheet } from '../../../src/app/page/gridSheets.js';
 import { gridFormulas } from '../../../src/app/page/gridFormulas.js';
-import { cellKey } from '../../../src/app/page/cellKey.js';
-import { sheetId } from '../../../src/app/page/sheetId.js';
+import { cellKey, sheetId } from '../../../src/app/page/gridKeys.js';
 import { isInside } from '../../../src/sheet/address/cellRange.js';
 import type { Book, BookCell, BookSheet } from '../../../src/sheet/book/book.js';
 

@@ -1,4 +1,0 @@
-/** The id of the n-th sheet in the sheet component: not its name, which may be any word. */
-export function sheetId(index: number): string {
-  return `sheet-${index + 1}`;
-}
