@@ -60,7 +60,8 @@ const patterns: readonly (readonly [TokenKind, RegExp])[] = (
     ['semicolon', ';'],
     ['openBrace', String.raw`\{`],
     ['closeBrace', String.raw`\}`],
-    ['unknown', '"[^]*|[^]'],
+    // A quoted name with no reference after it is one token: looked at quote by quote, a long row of quotes takes forever.
+    ['unknown', String.raw`"[^]*|'(?:[^']|'')*'?|[^]`],
   ] as const
 ).map(([kind, source]) => [kind, new RegExp(source, 'iuy')]);
 

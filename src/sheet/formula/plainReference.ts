@@ -19,7 +19,7 @@ export function readReference(text: string): PlainReference | undefined {
   const bang = text.lastIndexOf('!', text.length - 2);
   const sheet = bang < 0 ? undefined : unquoted(text.slice(0, bang));
   const [first = '', last = first] = text.slice(bang + 1).split(':');
-  const [from, to] = [endOf(first), endOf(last)];
+  const [from, to] = [readCorner(first), readCorner(last)];
   if (from === undefined || to === undefined) return undefined;
   const rows = inOrder(from.row ?? 0, to.row ?? sheetLimits.rows - 1);
   const columns = inOrder(from.column ?? 0, to.column ?? sheetLimits.columns - 1);
@@ -40,8 +40,14 @@ export function readReference(text: string): PlainReference | undefined {
 /** A reference as it is written in a formula. */
 export function writeReference({ sheet, range, fixed, whole }: PlainReference): string {
   const prefix = sheet === undefined ? '' : `${quotedSheet(sheet)}!`;
-  const first = end(range.firstRow, range.firstColumn, fixed.firstRow, fixed.firstColumn, whole);
-  const last = end(range.lastRow, range.lastColumn, fixed.lastRow, fixed.lastColumn, whole);
+  const [first, last] = (['first', 'last'] as const).map((end) =>
+    writeCorner({
+      row: whole === 'columns' ? undefined : range[`${end}Row`],
+      column: whole === 'rows' ? undefined : range[`${end}Column`],
+      fixedRow: fixed[`${end}Row`],
+      fixedColumn: fixed[`${end}Column`],
+    }),
+  );
   return `${prefix}${first === last && whole === undefined ? first : `${first}:${last}`}`;
 }
 
@@ -69,23 +75,30 @@ export function shiftedReference(
   });
 }
 
-interface End {
-  readonly row?: number;
-  readonly column?: number;
+/** One end of a reference, such as `$B2`; of whole columns and rows `B` or `2` alone. */
+export interface Corner {
+  readonly row: number | undefined;
+  readonly column: number | undefined;
   readonly fixedRow: boolean;
   readonly fixedColumn: boolean;
 }
 
-function endOf(text: string): End | undefined {
-  const [, beforeColumn = '', letters, beforeRow = '', digits] = /^(\$?)([A-Z]+)?(\$?)(\d+)?$/i.exec(text) ?? [];
+export function readCorner(text: string): Corner | undefined {
+  const [, beforeColumn = '', letters, beforeRow = '', digits] = /^(\$?)([A-Z]{1,3})?(\$?)(\d+)?$/i.exec(text) ?? [];
   if (letters === undefined && digits === undefined) return undefined;
   return {
-    ...(letters === undefined ? {} : { column: columnNumber(letters) }),
-    ...(digits === undefined ? {} : { row: Number(digits) - 1 }),
-    fixedColumn: letters === undefined || beforeColumn === '$',
+    row: digits === undefined ? undefined : Number(digits) - 1,
+    column: letters === undefined ? undefined : columnNumber(letters),
     // In `$5:$9` the first $ stands before the row.
     fixedRow: digits === undefined || beforeRow === '$' || (letters === undefined && beforeColumn === '$'),
+    fixedColumn: letters === undefined || beforeColumn === '$',
   };
+}
+
+export function writeCorner({ row, column, fixedRow, fixedColumn }: Corner): string {
+  const letters = column === undefined ? '' : `${fixedColumn ? '$' : ''}${columnLetters(column)}`;
+  const digits = row === undefined ? '' : `${fixedRow ? '$' : ''}${row + 1}`;
+  return letters + digits;
 }
 
 function unquoted(sheet: string): string {
@@ -94,18 +107,6 @@ function unquoted(sheet: string): string {
 
 function inOrder(a: number, b: number): [number, number] {
   return a <= b ? [a, b] : [b, a];
-}
-
-function end(
-  row: number,
-  column: number,
-  fixedRow: boolean,
-  fixedColumn: boolean,
-  whole: PlainReference['whole'],
-): string {
-  const letters = whole === 'rows' ? '' : `${fixedColumn ? '$' : ''}${columnLetters(column)}`;
-  const digits = whole === 'columns' ? '' : `${fixedRow ? '$' : ''}${row + 1}`;
-  return letters + digits;
 }
 
 /** In quotes where the name could be read as something else. */

@@ -1,5 +1,5 @@
 import { addressOf } from '../address/addressOf.js';
-import { shiftedFormula } from '../xlsx/shiftedFormula.js';
+import { movableFormula } from '../formula/movableFormula.js';
 import { xmlText } from '../xml/xmlText.js';
 import type { CellAt, SheetMap } from './sheetMap.js';
 import { tagWith } from './tagWith.js';
@@ -20,7 +20,7 @@ export function heirs(
     const heir = left[0];
     if (!heir?.formula) continue;
     const { row, column, formula } = heir;
-    const text = shiftedFormula(master.formula.text, row - master.row, column - master.column);
+    const text = movableFormula(master.formula.text)(row - master.row, column - master.column);
     const tag = xml.slice(formula.from, formula.tagTo).replace(/\s*\/?>$/, '>');
     found.set(heir, `${tagWith(tag, { ref: boundsOf(left) })}${xmlText(text)}</${formula.name}>`);
   }

@@ -1,4 +1,4 @@
-import { shiftedFormula } from '../xlsx/shiftedFormula.js';
+import { movableFormula } from '../formula/movableFormula.js';
 import type { CellWrite } from './cellWrite.js';
 import type { CellAt, TextAt } from './sheetMap.js';
 
@@ -22,5 +22,5 @@ export function sameFormula(write: CellWrite, cell: CellAt, masters: ReadonlyMap
 function formulaOf(cell: CellAt, formula: TextAt, masters: ReadonlyMap<string, CellAt>): string {
   const master = masters.get(formula.attributes['si'] ?? '');
   if (formula.attributes['t'] !== 'shared' || formula.text !== '' || !master?.formula) return formula.text;
-  return shiftedFormula(master.formula.text, cell.row - master.row, cell.column - master.column);
+  return movableFormula(master.formula.text)(cell.row - master.row, cell.column - master.column);
 }

@@ -1,6 +1,14 @@
 import { FileProblem } from '../zip/fileProblem.js';
 import { bookLimits } from '../book/bookLimits.js';
-import { shiftedFormula } from './shiftedFormula.js';
+import { movableFormula, type MovableFormula } from '../formula/movableFormula.js';
+
+interface FirstCell {
+  readonly formula: string;
+  readonly row: number;
+  readonly column: number;
+  /** Made when another cell asks for the formula. */
+  moved?: MovableFormula;
+}
 
 interface SharingCell {
   readonly index: string;
@@ -11,7 +19,7 @@ interface SharingCell {
 
 /** The formulas of one sheet that stand in the file once and hold for several cells. */
 export class SharedFormulas {
-  readonly #firsts = new Map<string, { readonly formula: string; readonly row: number; readonly column: number }>();
+  readonly #firsts = new Map<string, FirstCell>();
   #length = 0;
 
   /** The formula of a cell that shares a numbered formula; the first cell brings the text, the others have none. */
@@ -27,6 +35,7 @@ export class SharedFormulas {
     if (this.#length > bookLimits.sharedFormulas) {
       throw new FileProblem('The file repeats a long formula over more cells than a log can have; it is not opened.');
     }
-    return shiftedFormula(first.formula, row - first.row, column - first.column);
+    first.moved ??= movableFormula(first.formula);
+    return first.moved(row - first.row, column - first.column);
   }
 }

@@ -1,6 +1,6 @@
-import { shiftedFormula } from '../../../src/sheet/xlsx/shiftedFormula';
+import { movableFormula } from '../../../src/sheet/formula/movableFormula';
 
-describe('shiftedFormula', () => {
+describe('movableFormula', () => {
   it.each([
     ['A1+$A1+A$1+$A$1', 'C4+$A4+C$1+$A$1'],
     ['SUM(A1:B2)', 'SUM(C4:D5)'],
@@ -10,6 +10,8 @@ describe('shiftedFormula', () => {
     ["'A1 B2'!A1+'it''s A1'!A1", "'A1 B2'!C4+'it''s A1'!C4"],
     ['Q1!A1+Sheet1!B2+Jan:Feb!A1', 'Q1!C4+Sheet1!D5+Jan:Feb!C4'],
     ['[1]Log!A1', '[1]Log!C4'],
+    ['[1]!ADD12(A1)', '[1]!ADD12(C4)'],
+    ['[1]Log!rate', '[1]Log!rate'],
     [
       'SUM(Readings[A1])+Readings[[#This Row],[B2]]+Readings[odd ' + "']" + ' A1]',
       'SUM(Readings[A1])+Readings[[#This Row],[B2]]+Readings[odd ' + "']" + ' A1]',
@@ -22,19 +24,19 @@ describe('shiftedFormula', () => {
     ['TRUE+XFE1+AAAA1', 'TRUE+XFE1+AAAA1'],
     ['a1', 'C4'],
   ])('%s three rows down and two columns right', (formula, shifted) => {
-    expect(shiftedFormula(formula, 3, 2)).toBe(shifted);
+    expect(movableFormula(formula)(3, 2)).toBe(shifted);
   });
 
   it('loses what would lie outside the sheet', () => {
-    expect(shiftedFormula('A1+B2+A:A+1:1', -1, -1)).toBe('#REF!+A1+#REF!+#REF!');
-    expect(shiftedFormula('XFD1048576', 1, 0)).toBe('#REF!');
+    expect(movableFormula('A1+B2+A:A+1:1')(-1, -1)).toBe('#REF!+A1+#REF!+#REF!');
+    expect(movableFormula('XFD1048576')(1, 0)).toBe('#REF!');
   });
 
   it.each(['"', "'", '[', "['", '[a', 'A1:', '$', '1:', '""x'])(
     'takes no longer for many of %j than for few',
     (piece) => {
       const start = performance.now();
-      shiftedFormula(piece.repeat(100_000), 1, 1);
+      movableFormula(piece.repeat(100_000))(1, 1);
       expect(performance.now() - start).toBeLessThan(5000);
     },
   );
