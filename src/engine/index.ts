@@ -1,5 +1,6 @@
 // The engine's front door: shells and cell functions import from here and from nowhere else.
 export { isoFromSerial } from '../base/isoFromSerial.js';
+export { serialFromDate } from '../base/serialFromDate.js';
 export { references, type ReferenceKey } from './references/references.js';
 export { isNotYet } from './result/isNotYet.js';
 export type { Problem } from './result/problem.js';

@@ -1,6 +1,6 @@
 // The door of the sheet floor: files of cells and formulas. Other floors import from here and from nowhere else.
-export { addressOf, addressRange } from './address/addressOf.js';
-export { type CellRange, cellRange, isInside, overlaps, rangeIn } from './address/cellRange.js';
+export { addressOf, addressRange, columnLetters } from './address/addressOf.js';
+export { type CellRange, cellRange, isInside, oneCell, overlaps, rangeIn } from './address/cellRange.js';
 export type { Book, BookCell, BookSheet, BookTable } from './book/book.js';
 export type { BorderLine, CellLook, LineKind } from './book/cellLook.js';
 export { isDateFormat } from './book/isDateFormat.js';
@@ -17,6 +17,7 @@ export { formulaAsTyped } from './formula/formulaAsTyped.js';
 export { type EnteredFormula, entered, withoutEquals } from './cell/formulaText.js';
 export { type Answer, type OutsideFunctions, type OutsideNames } from './formula/outsideFunctions.js';
 export { plainReferences } from './formula/plainReferences.js';
+export { xmlText } from './xml/xmlText.js';
 export type { CellWrite } from './patch/cellWrite.js';
 export { patchOds } from './patch/patchOds.js';
 export { patchXlsx } from './patch/patchXlsx.js';

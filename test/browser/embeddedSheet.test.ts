@@ -1,6 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { addressOf } from '../../src/sheet/address/addressOf.js';
-import { demoWorkbook } from '../../src/app/templates/demo/demoWorkbook.js';
+import { demoPlan } from '../../src/app/templates/demo/demoPlan.js';
 import { keeperLogRows } from '../../src/app/templates/demo/keeperLogRows.js';
 import { cutOff, stillCutOff } from './cutOff.js';
 import { addressOfPage, openBrowser, openPage, type OpenedPage } from './openPage.js';
@@ -55,7 +55,7 @@ whereChromium('the embedded sheet', () => {
 
   it('shows every formula of the demo answered, and no error but the one that is labelled', async () => {
     const sheets = await everySheet(page);
-    expect(sheets.map(({ name }) => name)).toEqual(demoWorkbook.map(({ name }) => name));
+    expect(sheets.map(({ name }) => name)).toEqual(demoPlan.sheets.map(({ name }) => name));
     const errors = sheets.flatMap(cellsOf).filter(([, shown]) => /^#[A-Z]/.test(shown));
     expect(errors).toEqual([[labelledError, '#VALUE!']]);
     const formulas = sheets.flatMap((sheet) =>
@@ -73,7 +73,7 @@ whereChromium('the embedded sheet', () => {
   });
 
   it('cuts off no text, on any sheet', async () => {
-    const names = demoWorkbook.map(({ name }) => name);
+    const names = demoPlan.sheets.map(({ name }) => name);
     expect(await cutOff(page, names)).toEqual([]);
   });
 
@@ -143,7 +143,7 @@ whereChromium('the embedded sheet', () => {
   });
 
   it('keeps the cautions and the status line in view on every sheet', async () => {
-    for (const { name } of demoWorkbook) {
+    for (const { name } of demoPlan.sheets) {
       await openTab(page, name);
       for (const id of ['status', 'cautions']) {
         const box = await page.locator(`#${id}`).boundingBox();

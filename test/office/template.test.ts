@@ -6,7 +6,7 @@ import { recalculated } from '../../src/sheet/recalc/recalculated.js';
 import { sameCell } from '../../src/sheet/cell/sameCell.js';
 import { callsOutside } from '../../src/sheet/formula/functionName.js';
 import { qtNames, outsideFunctions } from '../../src/app/calls/outsideFunctions.js';
-import { templateBytes, templatePlans, type TemplateKind } from '../../src/app/templates/templateBytes.js';
+import { templateBytes, templatePlans, type TemplateKind } from '../../src/app/templates/write/templateBytes.js';
 import type { Book, BookCell } from '../../src/sheet/book/book.js';
 import { readBook } from '../../src/sheet/read/readBook.js';
 import { converted, whereOffice } from './whereOffice.js';
@@ -119,7 +119,7 @@ whereOffice('the templates in LibreOffice', () => {
       expect([row, column, sameCell(held, value)]).toEqual([row, column, true]);
     }
     const text = Buffer.from(saved).toString('latin1');
-    const charts = templatePlans[kind].sheets.flatMap((sheet) => sheet.charts ?? []).length;
+    const charts = templatePlans[kind].sheets.flatMap((sheet) => sheet.charts).length;
     expect(new Set(text.match(/xl\/charts\/chart\d+\.xml/g) ?? []).size).toBe(charts);
   });
 

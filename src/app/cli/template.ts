@@ -1,6 +1,6 @@
 import { writeWhole } from './files/writeWhole.js';
 import type { BundledFunction } from '../calls/bundledFunction.js';
-import { templateBytes, type TemplateKind } from '../templates/templateBytes.js';
+import { templateBytes, type TemplateKind } from '../templates/write/templateBytes.js';
 import { FileProblem } from '../../sheet/index.js';
 import { printable } from './printable.js';
 import { exitCode, type ExitCode, type Terminal } from './terminal.js';

@@ -1,11 +1,11 @@
 import { auditTable } from '../../../src/engine/index.js';
-import { demoWorkbook } from '../../../src/app/templates/demo/demoWorkbook.js';
+import { demoPlan } from '../../../src/app/templates/demo/demoPlan.js';
+import { planBook } from '../../../src/app/templates/plan/planBook.js';
 import { auditBook } from '../../../src/app/logs/auditBook.js';
 import type { AuditTerms } from '../../../src/app/logs/audited.js';
 import type { Book } from '../../../src/sheet/book/book.js';
 import { csvBook } from '../../sheet/csv/csvBook.js';
 import { beside, bookOf, refusal } from './bookOf.js';
-import { planBook } from './planBook.js';
 import { cardRows, cardTable, firstDay, logRows, sharedRows, systemCard } from './sampleRows.js';
 
 /** Sheet, system, card, verdict of each audit. */
@@ -300,9 +300,12 @@ describe('auditBook', () => {
   });
 
   it('finds the logs and cards of the demo workbook, and no answers of it', () => {
-    const past = planBook(demoWorkbook.filter(({ name }) => name.startsWith('Past')));
+    const past = planBook({ ...demoPlan, sheets: demoPlan.sheets.filter(({ name }) => name.startsWith('Past')) });
     expect(told(past)).toEqual([expect.stringMatching(/^Past log Hospital tank 1 'Past card'!A4:B13: .*hold/)]);
-    const shop = planBook(demoWorkbook.filter(({ name }) => ['Shop', 'Shop log', 'One system'].includes(name)));
+    const shop = planBook({
+      ...demoPlan,
+      sheets: demoPlan.sheets.filter(({ name }) => ['Shop', 'Shop log', 'One system'].includes(name)),
+    });
     expect(places(shop)).toEqual(
       ['A1', 'A2', 'A3', 'A4', 'B1', 'B2', 'B3', 'B4', 'C1', 'C2', 'C3', 'C4'].map((name, at) =>
         expect.stringMatching(new RegExp(`^Shop log ${name} Shop!I${8 + at}:O${8 + at}$`)),

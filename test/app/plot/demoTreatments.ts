@@ -1,9 +1,9 @@
-import { pastCard } from '../../../src/app/templates/demo/past/pastCard.js';
-import { pastLog } from '../../../src/app/templates/demo/past/pastLog.js';
+import { pastCardRows } from '../../../src/app/templates/demo/past/pastCard.js';
+import { pastColumns, pastRows } from '../../../src/app/templates/demo/past/pastRows.js';
 import { shopLog } from '../../../src/app/templates/demo/shop/shopLog.js';
 import { shopMoment } from '../../../src/app/templates/demo/shop/shopRows.js';
 import { shopSystems } from '../../../src/app/templates/demo/shop/shopSystems.js';
-import type { PlanCell, SheetPlan } from '../../../src/app/templates/demo/sheetPlan.js';
+import type { Content, SheetPlan } from '../../../src/app/templates/plan/templatePlan.js';
 import {
   auditFindings,
   cardOf,
@@ -25,7 +25,7 @@ export interface DemoTreatment {
   readonly columns: number;
 }
 
-type Rows = readonly (readonly PlanCell[])[];
+type Rows = readonly (readonly Content[])[];
 
 /** A treatment from rows of a sheet and a card, as a workbook would give them; its headings stand in `firstRow`. */
 export function treatmentOfRows(log: Rows, card: Rows, asOf?: number, firstRow = 1): DemoTreatment {
@@ -42,8 +42,8 @@ export function treatmentOfRows(log: Rows, card: Rows, asOf?: number, firstRow =
 
 /** The past treatment of the demo workbook. */
 export function pastTreatment(asOf?: number, firstRow = 1): DemoTreatment {
-  const card = pastCard.blocks.find(({ at }) => at === 'A4');
-  return treatmentOfRows(rowsOfPlan(pastLog), card?.cells ?? [], asOf, firstRow);
+  const log = [pastColumns.map(({ heading }) => heading), ...pastRows];
+  return treatmentOfRows(log, pastCardRows, asOf, firstRow);
 }
 
 /** One system of the demo shop on its Monday morning; rows of other systems are blank, so that rows keep their number. */
@@ -52,7 +52,7 @@ export function shopTreatment(name: string): DemoTreatment {
   if (system === undefined) throw new Error(`no system ${name}`);
   const [headings = [], ...rows] = rowsOfPlan(shopLog);
   const own = rows.map((row) => (row[0] === name ? row : row.map(() => null)));
-  const card: PlanCell[][] = [
+  const card: Content[][] = [
     ['System', name],
     ['Volume', system.volume],
     ['Form', system.form],
@@ -63,6 +63,9 @@ export function shopTreatment(name: string): DemoTreatment {
   return treatmentOfRows([headings, ...own], card, shopMoment);
 }
 
-function rowsOfPlan(plan: SheetPlan): Rows {
-  return plan.blocks.filter(({ at }) => at.startsWith('A')).flatMap(({ cells }) => cells);
+/** All cells of a planned sheet, row by row. */
+function rowsOfPlan({ cells, widths }: SheetPlan): Rows {
+  const rows: Content[][] = [];
+  for (const { row, column, content } of cells) (rows[row] ??= widths.map((): Content => null))[column] = content;
+  return rows;
 }

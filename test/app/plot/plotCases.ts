@@ -1,8 +1,8 @@
 import { plotData, type PlotData } from '../../../src/app/plot/plotData.js';
-import type { PlanCell } from '../../../src/app/templates/demo/sheetPlan.js';
+import type { Content } from '../../../src/app/templates/plan/templatePlan.js';
 import { pastTreatment, shopTreatment, treatmentOfRows } from './demoTreatments.js';
 
-type Rows = readonly (readonly PlanCell[])[];
+type Rows = readonly (readonly Content[])[];
 
 const headings = ['When', 'Copper', 'Dose mL', 'Change L', 'Fish in', 'Dead'];
 const chelated: Rows = [
@@ -16,7 +16,7 @@ function of(rows: Rows, card = chelated, asOf?: number): PlotData {
   return plotData(treatmentOfRows([headings, ...rows], card, asOf).treatment);
 }
 
-function series(count: number, row: (at: number) => readonly PlanCell[]): Rows {
+function series(count: number, row: (at: number) => readonly Content[]): Rows {
   return Array.from({ length: count }, (_, at) => row(at));
 }
 

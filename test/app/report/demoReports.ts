@@ -1,6 +1,6 @@
 import type { Audited } from '../../../src/app/logs/audited.js';
 import { serialOf } from '../../../src/app/templates/demo/serialOf.js';
-import type { PlanCell } from '../../../src/app/templates/demo/sheetPlan.js';
+import type { Content } from '../../../src/app/templates/plan/templatePlan.js';
 import { reportHtml } from '../../../src/app/report/reportHtml.js';
 import type { ReportInput } from '../../../src/app/report/reportInput.js';
 import { pastTreatment, treatmentOfRows, type DemoTreatment } from '../plot/demoTreatments.js';
@@ -26,11 +26,11 @@ export function pastReport(more: Partial<ReportInput> = {}): string {
 
 /** A log of which very much is found: 200 rows with deaths, unreadable cells and breaks. */
 export function troubledReport(): { html: string; audited: Audited } {
-  const rows: PlanCell[][] = Array.from({ length: 400 }, (_, at) => {
+  const rows: Content[][] = Array.from({ length: 400 }, (_, at) => {
     const copper = at % 6 === 3 ? 1.8 : at % 6 === 5 ? `LOW ${at}` : 2.2;
     return [46100 + at / 2, copper, at % 7 === 0 ? 3 : null, at % 9 === 0 ? 40 : null, at % 40 === 0 ? 3 : null];
   });
-  const card: PlanCell[][] = [
+  const card: Content[][] = [
     ['Volume', '200 L'],
     ['Form', 'chelated'],
     ['Strength', '10 mg/mL'],

@@ -1,26 +1,25 @@
-import { fittedPlan } from '../../../src/app/templates/fittedPlan.js';
-import type { SheetPlan, TemplatePlan } from '../../../src/app/templates/templatePlan.js';
+import { fittedPlan } from '../../../src/app/templates/write/fittedPlan.js';
+import { answeredBook, planBook } from '../../../src/app/templates/plan/planBook.js';
+import { rows } from '../../../src/app/templates/plan/rows.js';
+import { sheetPlan } from '../../../src/app/templates/plan/sheetPlan.js';
+import type { Content, Part, SheetPlan, TemplatePlan } from '../../../src/app/templates/plan/templatePlan.js';
 
 const long = 'one reading is set aside as void and stays in the log to be seen by whoever reads it later';
-const sheet: SheetPlan = {
-  name: 'Sheet',
-  tab: 'answer',
-  widths: [5, 20, 20],
-  blocks: [
-    { at: 'A1', cells: [['temperature', 'Why', null]] },
-    { at: 'A2', cells: [[1, '=QT.CAUTIONS()', null]] },
-    { at: 'A3', cells: [[2, long, long]] },
-    { at: 'A4', cells: [[3, 'short', null]] },
-  ],
-  looks: [
-    { range: 'A1:C1', look: 'heading' },
-    { range: 'A2:A4', look: 'logNumber' },
-    { range: 'B2:C4', look: 'spillText' },
-  ],
-  formats: [],
-  merged: ['B3:C3'],
-  page: { orientation: 'portrait' },
-};
+const sheetOf = (...parts: readonly Part[]): SheetPlan =>
+  sheetPlan({ name: 'Sheet', tab: 'answer', widths: [5, 20, 20], page: { orientation: 'portrait' }, parts });
+const sheet = sheetOf(
+  rows({ at: 'A1', cells: [['temperature', 'Why']], looks: ['heading', 'heading', 'heading'] }),
+  rows({
+    at: 'A2',
+    cells: [
+      [1, '=QT.CAUTIONS()', null],
+      [2, long, long],
+      [3, 'short', null],
+    ],
+    looks: ['logNumber', 'spillText', 'spillText'],
+  }),
+  { merged: [{ firstRow: 2, lastRow: 2, firstColumn: 1, lastColumn: 2 }] },
+);
 const planOf = (one: SheetPlan): TemplatePlan => ({
   title: '',
   subject: '',
@@ -29,12 +28,13 @@ const planOf = (one: SheetPlan): TemplatePlan => ({
   sheets: [one],
 });
 const fitted = (one: SheetPlan, value: string): SheetPlan => {
+  const plan = planOf(one);
   const answer = { sheet: 'Sheet', row: 1, column: 1, formula: 'QT.CAUTIONS()', value };
-  const [first] = fittedPlan(planOf(one), [answer]).sheets;
+  const [first] = fittedPlan(plan, answeredBook(planBook(plan), [answer], plan)).sheets;
   if (first === undefined) throw new Error('no sheet');
   return first;
 };
-const heightsOf = ({ heights = [] }: SheetPlan): number[] => heights.map(({ height }) => height);
+const heightsOf = ({ heights }: SheetPlan): number[] => heights.map(({ height }) => height);
 
 describe('fittedPlan', () => {
   it('makes a row as tall as the answer in it needs, and no taller for a merged cell', () => {
@@ -54,13 +54,16 @@ describe('fittedPlan', () => {
   });
 
   it('puts a sheet on one page that is a little longer than one, not one that is much longer', () => {
-    const rows = (count: number): SheetPlan => ({
-      ...sheet,
-      blocks: [{ at: 'A1', cells: Array.from({ length: count }, () => [1, 'short', null]) }],
-      looks: [{ range: `A1:C${count}`, look: 'log' }],
-    });
-    expect(fitted(rows(20), '').page.onOnePage).toBeUndefined();
-    expect(fitted(rows(50), '').page.onOnePage).toBe(true);
-    expect(fitted(rows(200), '').page.onOnePage).toBeUndefined();
+    const lines = (count: number): SheetPlan =>
+      sheetOf(
+        rows({
+          at: 'A1',
+          cells: Array.from({ length: count }, (): Content[] => [1, 'short', null]),
+          looks: ['log', 'log', 'log'],
+        }),
+      );
+    expect(fitted(lines(20), '').page.onOnePage).toBeUndefined();
+    expect(fitted(lines(50), '').page.onOnePage).toBe(true);
+    expect(fitted(lines(200), '').page.onOnePage).toBeUndefined();
   });
 });

@@ -12,8 +12,8 @@ import { sameCell } from '../../../src/sheet/cell/sameCell.js';
 import { callsOutside } from '../../../src/sheet/formula/functionName.js';
 import { qtNames, outsideFunctions } from '../../../src/app/calls/outsideFunctions.js';
 import { formulaAsStored } from '../../../src/sheet/formula/formulaAsStored.js';
-import { loadExcelize } from '../../../src/app/templates/loadExcelize.js';
-import { templateBytes, templatePlans, type TemplateKind } from '../../../src/app/templates/templateBytes.js';
+import { loadExcelize } from '../../../src/app/templates/write/loadExcelize.js';
+import { templateBytes, templatePlans, type TemplateKind } from '../../../src/app/templates/write/templateBytes.js';
 import type { Book, BookCell } from '../../../src/sheet/book/book.js';
 import { readBook } from '../../../src/sheet/read/readBook.js';
 import { partOf } from '../../../src/sheet/zip/partOf.js';
@@ -89,10 +89,8 @@ describe.each(kinds)('the workbook of the template %s', (kind) => {
   it('stores every formula of ours as a dynamic array with its answer', () => {
     const parts = partsOf(bytesOf(kind));
     const sheets = [...parts].filter(([name]) => name.startsWith('xl/worksheets/sheet')).map(([, text]) => text);
-    const ours = templatePlans[kind].sheets.flatMap(({ blocks }) =>
-      blocks.flatMap(({ cells }) =>
-        cells.flat().filter((cell) => typeof cell === 'string' && callsOutside(cell, qtNames)),
-      ),
+    const ours = templatePlans[kind].sheets.flatMap(({ cells }) =>
+      cells.flatMap(({ content }) => (typeof content === 'string' && callsOutside(content, qtNames) ? [content] : [])),
     );
     expect(ours.length).toBeGreaterThanOrEqual(8);
     for (const typed of ours) {
@@ -210,7 +208,7 @@ describe.each(logs)('the log of the template %s', (kind) => {
   it('has charts of numbers with titles and a text alternative', () => {
     const parts = partsOf(bytesOf(kind));
     const charts = [...parts].filter(([name]) => name.startsWith('xl/charts/chart')).map(([, text]) => text);
-    const plans = templatePlans[kind].sheets.flatMap((sheet) => sheet.charts ?? []);
+    const plans = templatePlans[kind].sheets.flatMap((sheet) => sheet.charts);
     expect(charts.length).toBe(plans.length);
     plans.forEach(({ title, across, up, alt }, i) => {
       for (const words of [title, across.title, up.title]) expect(charts[i]).toContain(`<a:t>${words}</a:t>`);

@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { addressOf } from '../../../src/sheet/address/addressOf.js';
-import { cellRange, type CellRange } from '../../../src/sheet/address/cellRange.js';
-import { demoWorkbook } from '../../../src/app/templates/demo/demoWorkbook.js';
+import { cellRange, isInside, type CellRange } from '../../../src/sheet/address/cellRange.js';
 import type { FunctionCatalogue } from '../../../src/app/calls/functionCatalogue.js';
 import { nodeBundle } from '../../../src/app/cli/files/nodeBundle.js';
 import { callFunction } from '../../../src/app/calls/callFunction.js';
@@ -16,62 +15,24 @@ import { cardEntries } from '../../../src/app/templates/sheets/cardEntries.js';
 import { shopHeadings, shopLogRows } from '../../../src/app/templates/shop/shopLogRows.js';
 import { cardColumns } from '../../../src/app/templates/shop/shopCards.js';
 import { tankHeadings, tankLogRows } from '../../../src/app/templates/tank/tankLogRows.js';
-import { templatePlans } from '../../../src/app/templates/templateBytes.js';
-import type { SheetPlan, TemplatePlan } from '../../../src/app/templates/templatePlan.js';
-import type { BookTable } from '../../../src/sheet/book/book.js';
+import { planBook } from '../../../src/app/templates/plan/planBook.js';
+import type { SheetPlan, TemplatePlan } from '../../../src/app/templates/plan/templatePlan.js';
+import { templatePlans } from '../../../src/app/templates/write/templateBytes.js';
+import { argumentCount, isFormula, named, placed, type Placed } from './plannedCells.js';
 
 const catalogue = JSON.parse(readFileSync('dist/functions.json', 'utf8')) as FunctionCatalogue;
 const bundle = nodeBundle('dist').functions;
 
-interface Placed {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-  readonly content: number | string;
-}
-
-const placed = (plan: SheetPlan): Placed[] =>
-  plan.blocks.flatMap(({ at, cells }) => {
-    const { firstRow, firstColumn } = cellRange(at);
-    return cells.flatMap((line, r) =>
-      line.flatMap((content, c) =>
-        content === null ? [] : [{ sheet: plan.name, row: firstRow + r, column: firstColumn + c, content }],
-      ),
-    );
-  });
-
-const named = ({ sheet, row, column }: Placed): string => `${sheet}!${addressOf(row, column)}`;
-const isFormula = ({ content }: Placed): boolean => typeof content === 'string' && content.startsWith('=');
-const isInside = (row: number, column: number, range: CellRange): boolean =>
-  range.firstRow <= row && row <= range.lastRow && range.firstColumn <= column && column <= range.lastColumn;
-
-/** The named tables of a plan, as a file would give them. */
-const tablesOf = (plan: TemplatePlan): BookTable[] =>
-  plan.sheets.flatMap((sheet) => {
-    if (sheet.table === undefined) return [];
-    const range = cellRange(sheet.table.range);
-    const headings = placed(sheet).filter(({ row, column }) => row === range.firstRow && isInside(row, column, range));
-    const columns = headings.map(({ content }) => String(content));
-    return [{ name: sheet.table.name, sheet: sheet.name, range, columns, headings: true, totals: false }];
-  });
-
 /** The cells a formula reads, tables and names written out. */
 function references(cell: Placed, plan: TemplatePlan): (CellRange & { readonly sheet: string })[] {
   const names = plan.names.map(({ name, cells }) => ({ name, formula: cells }));
-  const plain = plainReferences(String(cell.content).slice(1), { ...cell, tables: tablesOf(plan), names });
+  const plain = plainReferences(String(cell.content).slice(1), { ...cell, tables: planBook(plan).tables, names });
   const bare = plain.replace(/"[^"]*"/g, '');
   const reference = /(?:(?:'([^']+)'|(\w+))!)?\$?([A-Z]{1,2})\$?(\d+)(?::\$?([A-Z]{1,2})\$?(\d+))?(?![\w(])/g;
   return [...bare.matchAll(reference)].map((match) => {
     const [, quoted, other, column = '', row = '', lastColumn = column, lastRow = row] = match;
     return { sheet: quoted ?? other ?? cell.sheet, ...cellRange(`${column}${row}:${lastColumn}${lastRow}`) };
   });
-}
-
-/** How many arguments a list has; a comma inside brackets or a text separates none. */
-function argumentCount(list: string): number {
-  let [bare, before] = [list.replace(/"[^"]*"/g, '""').replace(/\[(?:\[[^\]]*\],?)+\]|\[[^\]]*\]/g, ''), ''];
-  while (bare !== before) [bare, before] = [bare.replace(/\([^()]*\)/g, ''), bare];
-  return bare === '' ? 0 : bare.split(',').length;
 }
 
 /** The call of ours in a formula: its id, and the text between its brackets. */
@@ -141,7 +102,7 @@ describe.each(Object.entries({ tank, shop }))('the plan of the template %s', (_k
       const typed = String(formula.content);
       expect([named(formula), typed.match(/QT\./g)?.length]).toEqual([named(formula), 1]);
       const fed = references(formula, plan).flatMap((range) =>
-        ours.filter((other) => other.sheet === range.sheet && isInside(other.row, other.column, range)).map(named),
+        ours.filter((other) => other.sheet === range.sheet && isInside(range, other.row, other.column)).map(named),
       );
       expect([named(formula), fed]).toEqual([named(formula), []]);
       const isTable = typed.startsWith('=QT.') && !typed.startsWith('=QT.BAND');
@@ -157,25 +118,25 @@ describe.each(Object.entries({ tank, shop }))('the plan of the template %s', (_k
     for (const formula of formulas) {
       expect(String(formula.content)).not.toMatch(/[A-Z]\d+#/);
       const names = plan.names.map(({ name, cells }) => ({ name, formula: cells }));
-      const place = { ...formula, tables: tablesOf(plan), names };
+      const place = { ...formula, tables: planBook(plan).tables, names };
       expect(plainReferences(String(formula.content).slice(1), place)).not.toMatch(/#REF!|\[/);
     }
   });
 
   it('says what every cell for writing takes, in texts that a spreadsheet shows whole', () => {
     for (const sheet of plan.sheets) {
-      const inputs = sheet.looks.filter(({ look }) => look === 'input' || look === 'inputNumber');
-      const ruled = (sheet.validations ?? []).flatMap(({ range }) => [cellRange(range)]);
+      const inputs = sheet.areas.filter(({ look }) => look === 'input' || look === 'inputNumber');
+      const ruled = sheet.validations.map(({ range }) => range);
       const cells = [...inputs.map(({ range }) => range), ...(sheet.name === 'Log' ? [bodyOf(sheet)] : [])];
-      for (const range of cells.map((address) => cellRange(address))) {
+      for (const range of cells) {
         for (let row = range.firstRow; row <= range.lastRow; row++) {
           for (let column = range.firstColumn; column <= range.lastColumn; column++) {
-            const rules = ruled.filter((one) => isInside(row, column, one)).length;
+            const rules = ruled.filter((one) => isInside(one, row, column)).length;
             expect([sheet.name, addressOf(row, column), rules]).toEqual([sheet.name, addressOf(row, column), 1]);
           }
         }
       }
-      for (const { title, prompt, refusal, allows } of sheet.validations ?? []) {
+      for (const { title, prompt, refusal, allows } of sheet.validations) {
         expect(title.length).toBeLessThanOrEqual(32);
         expect(prompt.length).toBeGreaterThan(10);
         expect(prompt.length).toBeLessThanOrEqual(255);
@@ -194,15 +155,16 @@ describe.each(Object.entries({ tank, shop }))('the plan of the template %s', (_k
 
   it('prints every sheet with its name, keeps headings in view, and leads from the first sheet to all others', () => {
     const [start, ...others] = plan.sheets;
-    expect(start?.links?.map(({ to }) => to)).toEqual(others.map(({ name }) => name));
-    for (const sheet of others.filter(({ blocks }) => blocks.some(({ cells }) => cells.length > 20))) {
-      expect([sheet.name, sheet.frozen !== undefined || sheet.name === 'Overview']).toEqual([sheet.name, true]);
-    }
+    expect(start?.links.map(({ to }) => to)).toEqual(others.map(({ name }) => name));
+    const long = others.filter(({ page }) => page.repeated !== undefined);
+    expect(long.length).toBeGreaterThanOrEqual(6);
+    for (const { name, page, frozen } of long)
+      expect([name, frozen?.rows]).toEqual([name, (page.repeated?.last ?? NaN) + 1]);
     for (const { name } of plan.sheets) expect(name.length).toBeLessThanOrEqual(31);
   });
 
   it('draws charts with axis titles and a text alternative', () => {
-    const charts = plan.sheets.flatMap((sheet) => sheet.charts ?? []);
+    const charts = plan.sheets.flatMap((sheet) => sheet.charts);
     expect(charts.length).toBeGreaterThanOrEqual(1);
     for (const { across, up, alt, series } of charts) {
       expect(across.title.length * up.title.length).toBeGreaterThan(0);
@@ -212,9 +174,9 @@ describe.each(Object.entries({ tank, shop }))('the plan of the template %s', (_k
   });
 });
 
-function bodyOf(sheet: SheetPlan): string {
-  const { firstRow, firstColumn, lastRow, lastColumn } = cellRange(sheet.table?.range ?? '');
-  return `${addressOf(firstRow + 1, firstColumn)}:${addressOf(lastRow, lastColumn)}`;
+function bodyOf({ name, table }: SheetPlan): CellRange {
+  if (table === undefined) throw new Error(`${name} has no table`);
+  return { ...table.range, firstRow: table.range.firstRow + 1 };
 }
 
 describe('the headings of the logs', () => {
@@ -234,13 +196,13 @@ describe('the headings of the logs', () => {
   });
 
   it('are all described', () => {
-    for (const heading of [...tankHeadings, ...shopHeadings]) expect(logColumns[heading].prompt).not.toBe('');
+    for (const heading of [...tankHeadings, ...shopHeadings]) expect(logColumns[heading].takes.prompt).not.toBe('');
   });
 });
 
 describe('the cards', () => {
   it('have names that are understood, each as something else', () => {
-    for (const names of [cardEntries.map(({ name }) => name), cardColumns.map(({ name }) => name)]) {
+    for (const names of [cardEntries.map(({ name }) => name), cardColumns.map(({ heading }) => heading)]) {
       const read = asked('CARD', [['Volume', 100], ['Form', 'chelated'], ...names.map((name) => [name, ''])]).slice(3);
       expect(read.map(([name]) => name)).toEqual(names);
       const kinds = read.map((row) => row[3]);
@@ -265,26 +227,27 @@ describe('the example rows', () => {
 });
 
 describe('the plan of the demo', () => {
-  it('has the sheets of the demo with all that stands in them', () => {
-    expect(demo.sheets.map(({ name }) => name)).toEqual(demoWorkbook.map(({ name }) => name));
-    for (const [i, { blocks, merged }] of demoWorkbook.entries())
-      expect(demo.sheets[i]).toMatchObject({ blocks, merged });
-  });
-
   it('gives every cell with something in it a look, and keeps headings in view and on every page', () => {
-    for (const [i, sheet] of demo.sheets.entries()) {
-      const ranges = sheet.looks.map(({ range }) => cellRange(range));
-      const bare = placed(sheet).filter(({ row, column }) => !ranges.some((range) => isInside(row, column, range)));
+    for (const sheet of demo.sheets) {
+      const bare = placed(sheet).filter(
+        ({ row, column }) => !sheet.areas.some(({ range, look }) => look !== undefined && isInside(range, row, column)),
+      );
       expect(bare.map(named)).toEqual([]);
-      expect(sheet.frozen?.rows).toBe(demoWorkbook[i]?.frozenRows);
-      expect(sheet.page).toEqual({ orientation: 'landscape', repeated: `1:${demoWorkbook[i]?.frozenRows}` });
+      const rows = sheet.frozen?.rows ?? 0;
+      expect(rows).toBeGreaterThan(0);
+      expect(sheet.page).toEqual({ orientation: 'landscape', repeated: { first: 0, last: rows - 1 } });
     }
   });
 
   it('says in what it prints on every page that its data is invented, and names its one refusal', () => {
     expect(demo.title).toMatch(/invented/);
     expect(demo.description).toMatch(/aquatic veterinarian decides/);
-    expect(demo.sheets.flatMap(({ name, refused = [] }) => refused.map((at) => `${name}!${at}`))).toEqual(['Log!H9']);
+    expect(
+      demo.sheets
+        .flatMap(placed)
+        .filter(({ isRefused }) => isRefused === true)
+        .map(named),
+    ).toEqual(['Log!H9']);
   });
 
   it('has formulas that go into the stored form and back, so that a copy of it finds them unchanged', () => {
@@ -298,7 +261,7 @@ describe('the plan of the demo', () => {
     const lookAt = (name: string, address: string): string | undefined => {
       const { firstRow, firstColumn } = cellRange(address);
       const sheet = demo.sheets.find((each) => each.name === name);
-      return sheet?.looks.filter(({ range }) => isInside(firstRow, firstColumn, cellRange(range))).at(-1)?.look;
+      return sheet?.areas.filter(({ range }) => isInside(range, firstRow, firstColumn)).at(-1)?.look;
     };
     expect(['A2', 'B2', 'E2', 'G13', 'I13', 'H9'].map((address) => lookAt('Log', address))).toEqual([
       'log',

@@ -1,7 +1,7 @@
 import { read as readByOther, utils } from '@e965/xlsx';
 import { Workbook } from 'exceljs';
 import type { CellValue } from '../../../src/sheet/cell/cellValue';
-import { loadExcelize } from '../../../src/app/templates/loadExcelize';
+import { loadExcelize } from '../../../src/app/templates/write/loadExcelize';
 import type { Book } from '../../../src/sheet/book/book';
 import { readBook } from '../../../src/sheet/read/readBook';
 import { serialOfIso } from '../../../src/sheet/book/isoDay';

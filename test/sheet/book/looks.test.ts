@@ -1,4 +1,4 @@
-import { loadExcelize } from '../../../src/app/templates/loadExcelize';
+import { loadExcelize } from '../../../src/app/templates/write/loadExcelize';
 import type { CellLook } from '../../../src/sheet/book/cellLook';
 import { readBook } from '../../../src/sheet/read/readBook';
 import { expectLooks, workbookWithLooks } from './workbookWithLooks';

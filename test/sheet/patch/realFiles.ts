@@ -1,7 +1,7 @@
 import ExcelJS from 'exceljs';
 import type * as Excelize from 'excelize-wasm';
 import { strToU8, unzipSync, zipSync } from 'fflate';
-import { loadExcelize } from '../../../src/app/templates/loadExcelize';
+import { loadExcelize } from '../../../src/app/templates/write/loadExcelize';
 
 const ours = '_xldudf_QT_HOLDDAYS(A2:A9,B2:B9,"chelated")';
 const days = [46082, 46083, 46084, 46085];

@@ -3,7 +3,7 @@ import { strToU8, unzipSync } from 'fflate';
 import { readBook } from '../../../src/sheet/read/readBook';
 import { recalculated } from '../../../src/sheet/recalc/recalculated';
 import { addressOf } from '../../../src/sheet/address/addressOf';
-import { templateBytes } from '../../../src/app/templates/templateBytes';
+import { templateBytes } from '../../../src/app/templates/write/templateBytes';
 import { byExceljs, byExcelize } from '../patch/realFiles';
 import { odsContentPart, smallOds } from '../patch/smallOds';
 import { partIn, rowsIn, smallWorkbook } from '../patch/smallWorkbook';

@@ -1,66 +1,74 @@
+import { answerTable } from '../plan/answerTable.js';
+import { form } from '../plan/form.js';
+import { line } from '../plan/line.js';
+import { rows } from '../plan/rows.js';
+import { bodies } from '../plan/column.js';
+import { demoSheet } from './demoSheet.js';
 import { serialOf } from './serialOf.js';
-import type { SheetPlan } from './sheetPlan.js';
+
+const columns = 4;
+const moment = 'yyyy-mm-dd hh:mm';
 
 /** A quarantine from screening to the end of observation, and how long to observe after one that is over. */
-export const calendar: SheetPlan = {
+export const calendar = demoSheet({
   name: 'Calendar',
-  widths: [132, 132, 632, 478],
-  rows: 80,
-  frozenRows: 1,
-  blocks: [
-    { at: 'A1', cells: [['A quarantine day by day: fill in the blue cells']] },
-    {
+  title: 'A quarantine day by day: fill in the blue cells',
+  parts: [
+    form({
       at: 'A3',
-      cells: [
-        ['The next tank, Q4', null, null],
-        ['First dose', serialOf('2026-05-02 09:00'), null],
-        ['Copper', 'chelated', 'write "sulfate", "amine" or "chelated"'],
-        ['Days of hold', 30, null],
-        ['Pace', 'gradual', 'write "gradual", "sensitive", "urgent" or a number of days'],
-        ['Other medicine', 'praziquantel', 'generic names, commas between them; or leave it empty'],
+      title: 'The next tank, Q4',
+      columns,
+      looks: { beside: 'aside' },
+      lines: [
+        { key: 'first', label: 'First dose', given: serialOf('2026-05-02 09:00'), format: moment },
+        { key: 'copper', label: 'Copper', given: 'chelated', beside: 'write "sulfate", "amine" or "chelated"' },
+        { key: 'days', label: 'Days of hold', given: 30 },
+        {
+          key: 'pace',
+          label: 'Pace',
+          given: 'gradual',
+          beside: 'write "gradual", "sensitive", "urgent" or a number of days',
+        },
+        {
+          key: 'medicine',
+          label: 'Other medicine',
+          given: 'praziquantel',
+          beside: 'generic names, commas between them; or leave it empty',
+        },
       ],
-    },
-    {
+    }),
+    form({
       at: 'A10',
-      cells: [
-        ['After copper, tank Q2', null, null],
-        ['Copper out at', serialOf('2026-04-17 12:00'), 'by a test after the last change'],
-        ['Median level', 2.15, 'mg/L, over the hold'],
-        ['Observe at least to', 'Better to', null],
+      title: 'After copper, tank Q2',
+      columns,
+      looks: { beside: 'aside' },
+      lines: [
+        {
+          key: 'out',
+          label: 'Copper out at',
+          given: serialOf('2026-04-17 12:00'),
+          format: moment,
+          beside: 'by a test after the last change',
+        },
+        { key: 'level', label: 'Median level', given: 2.15, format: '0.00', beside: 'mg/L, over the hold' },
       ],
-    },
-    { at: 'A14', cells: [['=QT.OBSERVEUNTIL(B11,B12,"chelated")']] },
-    {
-      at: 'C14',
-      cells: [['two to four weeks; four where a chelated hold was run low, under 2.10 mg/L (common practice)']],
-    },
-    { at: 'A16', cells: [['The plan for tank Q4, every step with its reason']] },
-    { at: 'A17', cells: [['=QT.PLAN(B4,B5,B6,B7,B8)']] },
+    }),
+    rows({ at: 'A13', cells: [['Observe at least to', 'Better to']], looks: ['numberHeading', 'numberHeading'] }),
+    line('A14', '=QT.OBSERVEUNTIL({out},{level},"chelated")', 'answerNumber', { columns: 2, format: moment }),
+    line(
+      'C14',
+      'two to four weeks; four where a chelated hold was run low, under 2.10 mg/L (common practice)',
+      'aside',
+    ),
+    line('A16', 'The plan for tank Q4, every step with its reason', 'section', { columns }),
+    answerTable({
+      at: 'A17',
+      id: 'PLAN',
+      given: '{first},{copper},{days},{pace},{medicine}',
+      columns: { When: { width: 132 }, Day: { width: 132 }, Do: { width: 632 }, Why: { width: 478 } },
+      room: 29,
+      body: bodies.small,
+      ruled: 'any',
+    }),
   ],
-  looks: [
-    { range: 'A1:D1', look: 'title' },
-    { range: 'A3:D3', look: 'section' },
-    { range: 'A10:D10', look: 'section' },
-    { range: 'A4:A8', look: 'label' },
-    { range: 'A11:A12', look: 'label' },
-    { range: 'B4:B8', look: 'input' },
-    { range: 'B11:B12', look: 'input' },
-    { range: 'C4:C14', look: 'note' },
-    { range: 'A13:B13', look: 'numberHeading' },
-    { range: 'A14:B14', look: 'answer' },
-    { range: 'A16:D16', look: 'section' },
-    { range: 'A17', look: 'heading' },
-    { range: 'B17', look: 'numberHeading' },
-    { range: 'C17:D17', look: 'heading' },
-    { range: 'A18:D46', look: 'wrapped' },
-  ],
-  formats: [
-    { range: 'B4', format: 'yyyy-mm-dd hh:mm' },
-    { range: 'B11', format: 'yyyy-mm-dd hh:mm' },
-    { range: 'B12', format: '0.00' },
-    { range: 'A14:B14', format: 'yyyy-mm-dd hh:mm' },
-    { range: 'A18:A60', format: 'yyyy-mm-dd hh:mm' },
-    { range: 'B18:B60', format: '0' },
-  ],
-  merged: [],
-};
+});

@@ -1,33 +1,34 @@
-import type { SheetPlan } from './sheetPlan.js';
+import { answerTable } from '../plan/answerTable.js';
+import { form } from '../plan/form.js';
+import { line } from '../plan/line.js';
+import { bodies } from '../plan/column.js';
+import { demoSheet } from './demoSheet.js';
+
+const columns = 5;
 
 /** What must be known before copper is used, and whether this copy computes as published. */
-export const checks: SheetPlan = {
+export const checks = demoSheet({
   name: 'Checks',
-  widths: [552, 100, 100, 70, 548],
-  rows: 130,
-  frozenRows: 1,
-  blocks: [
-    { at: 'A1', cells: [['Read this before any copper, and see that this copy computes as published']] },
-    { at: 'A3', cells: [['=QT.CAUTIONS()']] },
-    { at: 'A23', cells: [['Published values, recomputed in place']] },
-    { at: 'A24', cells: [['Values that disagree', '=COUNTIF(D26:D120,FALSE)']] },
-    { at: 'A25', cells: [['=QT.SELFCHECK()']] },
+  title: 'Read this before any copper, and see that this copy computes as published',
+  parts: [
+    line('A3', '', 'heading', { columns }),
+    answerTable({ at: 'A3', id: 'CAUTIONS', given: '', room: 18 }),
+    line('A23', 'Published values, recomputed in place', 'section', { columns }),
+    form({
+      at: 'A24',
+      lines: [{ label: 'Values that disagree', answer: '=COUNTIF({SELFCHECK.Agrees},FALSE)', format: '0' }],
+    }),
+    answerTable({
+      at: 'A25',
+      id: 'SELFCHECK',
+      given: '',
+      columns: {
+        ...{ Check: { width: 552 }, Published: { width: 100 }, Computed: { width: 100 } },
+        ...{ Agrees: { width: 70 }, Source: { width: 548 } },
+      },
+      room: 95,
+      body: bodies.small,
+      ruled: 'any',
+    }),
   ],
-  looks: [
-    { range: 'A1:E1', look: 'title' },
-    { range: 'A3:E3', look: 'heading' },
-    { range: 'A4:A21', look: 'spill' },
-    { range: 'A23:E23', look: 'section' },
-    { range: 'A24', look: 'label' },
-    { range: 'B24', look: 'answer' },
-    { range: 'A25', look: 'heading' },
-    { range: 'B25:C25', look: 'numberHeading' },
-    { range: 'D25:E25', look: 'heading' },
-    { range: 'A26:E120', look: 'wrapped' },
-  ],
-  formats: [
-    { range: 'B24', format: '0' },
-    { range: 'B26:C120', format: '#,##0.0####' },
-  ],
-  merged: [],
-};
+});

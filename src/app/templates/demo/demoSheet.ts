@@ -1,33 +1,32 @@
-import type { SheetPlan as DemoSheet } from './sheetPlan.js';
-import { addressOf, cellRange } from '../../../sheet/index.js';
-import type { Condition, SheetPlan } from '../templatePlan.js';
-import { demoLooks } from './demoLooks.js';
+import { line } from '../plan/line.js';
+import { sheetPlan, type SheetTerms } from '../plan/sheetPlan.js';
+import type { SheetPlan } from '../plan/templatePlan.js';
 
 /** Pixels of a character and of the margins of a column: a little less than files count, so that there is room. */
 const [digit, margins] = [7, 5];
 
-/** A sheet of the demo as a file has it: widths in characters, looks by column, print setup; all are wide. */
-export function demoSheet(sheet: DemoSheet): SheetPlan {
-  const { name, widths, frozenRows, blocks, looks, formats, merged } = sheet;
-  const isLog = looks.some(({ look }) => look === 'log');
-  return {
-    name,
-    tab: isLog ? 'write' : 'answer',
-    widths: widths.map((pixels) => (pixels - margins) / digit),
-    frozen: { rows: frozenRows },
-    blocks,
-    looks: demoLooks(sheet),
-    formats,
-    merged,
-    conditions: looks.filter(({ look }) => look === 'wrapped' || look === 'log').map(({ range }) => ruledRows(range)),
-    refused: looks.filter(({ look }) => look === 'refusal').map(({ range }) => range),
-    page: { orientation: 'landscape', repeated: `1:${frozenRows}` },
-  };
+interface DemoTerms extends Pick<SheetTerms, 'name' | 'parts'> {
+  /** In pixels, as all widths of the demo. */
+  readonly widths?: readonly number[];
+  readonly gap?: number;
+  readonly title?: string;
+  readonly frozenRows?: number;
+  /** People write their rows into it. */
+  readonly isLog?: boolean;
 }
 
-/** A line below each row of a table, as far as it is filled. */
-function ruledRows(range: string): Condition {
-  const { firstRow, firstColumn, lastColumn } = cellRange(range);
-  const [from, to] = [addressOf(firstRow, firstColumn), addressOf(firstRow, lastColumn)].map((cell) => `$${cell}`);
-  return { range, rules: [{ when: `COUNTA(${from}:${to})>0`, tone: 'row' }] };
+/** A sheet of the demo: its title in the first row; all are wide. */
+export function demoSheet({ name, parts, title, frozenRows = 1, isLog = false, ...terms }: DemoTerms): SheetPlan {
+  const sheet = sheetPlan({
+    ...terms,
+    name,
+    tab: isLog ? 'write' : 'answer',
+    characters: (pixels) => (pixels - margins) / digit,
+    frozen: { rows: frozenRows },
+    page: { orientation: 'landscape', repeated: { first: 0, last: frozenRows - 1 } },
+    parts,
+  });
+  if (title === undefined) return sheet;
+  const { cells = [], areas = [] } = line('A1', title, 'lineTitle', { columns: sheet.widths.length });
+  return { ...sheet, cells: [...cells, ...sheet.cells], areas: [...areas, ...sheet.areas] };
 }

@@ -1,36 +1,46 @@
-import type { SheetPlan } from './sheetPlan.js';
+import { answerTable } from '../plan/answerTable.js';
+import { form } from '../plan/form.js';
+import { line } from '../plan/line.js';
+import { bodies } from '../plan/column.js';
+import type { Part } from '../plan/templatePlan.js';
+import { demoSheet } from './demoSheet.js';
+
+/** One disease in a blue cell, and what is said of it. */
+function treatments(row: number, disease: string): Part[] {
+  const key = `disease ${row}`;
+  return [
+    form({
+      at: { row, column: 0 },
+      looks: { given: 'inputText' },
+      lines: [{ key, label: 'Disease', given: disease }],
+    }),
+    answerTable({
+      at: { row: row + 1, column: 0 },
+      id: 'TREATMENTFOR',
+      key: `treatment ${row}`,
+      given: `{${key}}`,
+      columns: {
+        ...{ Condition: { width: 168 }, Copper: { width: 276 }, Give: { width: 296 } },
+        ...{ When: { width: 312 }, Source: { width: 318 } },
+      },
+      room: 7,
+      body: bodies.small,
+      ruled: 'any',
+    }),
+  ];
+}
 
 /** What copper does to a disease and what it does not. */
-export const disease: SheetPlan = {
+export const disease = demoSheet({
   name: 'Disease',
-  widths: [168, 276, 296, 312, 318],
-  rows: 60,
-  frozenRows: 1,
-  blocks: [
-    { at: 'A1', cells: [['What copper treats and what it does not: write another disease into a blue cell']] },
-    {
-      at: 'A2',
-      cells: [
-        [
-          'Known, among others: white spot, velvet, Brooklynella, Uronema, flukes, bacteria, internal worms, unknown. An aquatic veterinarian decides.',
-        ],
-      ],
-    },
-    { at: 'A4', cells: [['Disease', 'white spot']] },
-    { at: 'A5', cells: [['=QT.TREATMENTFOR(B4)']] },
-    { at: 'A14', cells: [['Disease', 'flukes']] },
-    { at: 'A15', cells: [['=QT.TREATMENTFOR(B14)']] },
+  title: 'What copper treats and what it does not: write another disease into a blue cell',
+  parts: [
+    line(
+      'A2',
+      'Known, among others: white spot, velvet, Brooklynella, Uronema, flukes, bacteria, internal worms, unknown. An aquatic veterinarian decides.',
+      'aside',
+    ),
+    ...treatments(3, 'white spot'),
+    ...treatments(13, 'flukes'),
   ],
-  looks: [
-    { range: 'A1:E1', look: 'title' },
-    { range: 'A2', look: 'note' },
-    ...[4, 14].flatMap((row) => [
-      { range: `A${row}`, look: 'label' as const },
-      { range: `B${row}`, look: 'inputText' as const },
-      { range: `A${row + 1}:E${row + 1}`, look: 'heading' as const },
-      { range: `A${row + 2}:E${row + 8}`, look: 'wrapped' as const },
-    ]),
-  ],
-  formats: [],
-  merged: [],
-};
+});

@@ -1,136 +1,140 @@
+import { answerTable } from '../plan/answerTable.js';
+import { form } from '../plan/form.js';
+import { demoSheet } from './demoSheet.js';
 import { serialOf } from './serialOf.js';
-import type { SheetPlan } from './sheetPlan.js';
+
+const moment = 'yyyy-mm-dd hh:mm';
+const firstDose = serialOf('2026-03-01 08:00');
+
+const volumeAndStrength = [
+  form({
+    at: 'A3',
+    title: '1  Net volume',
+    widths: [200, 80, 90],
+    lines: [
+      { key: 'length', label: 'Length, inside', given: 90, beside: 'cm' },
+      { key: 'width', label: 'Width, inside', given: 45, beside: 'cm' },
+      { key: 'depth', label: 'Water depth, from the glass', given: 42, beside: 'cm' },
+      { key: 'sand', label: 'Sand depth', given: 0, beside: 'cm' },
+      { key: 'displaced', label: 'Displaced by pipe and decor', given: 2, beside: 'L' },
+      { key: 'filter', label: 'Plus filter and pipes', given: 0, beside: 'L' },
+      {
+        label: 'Net volume',
+        answer: '=QT.NETVOLUME({length},{width},{depth},{sand},{displaced},{filter})',
+        format: '0.0',
+        beside: 'L',
+      },
+    ],
+  }),
+  form({
+    at: 'A12',
+    title: '2  Strength, from the label',
+    lines: [
+      { key: 'label dose', label: 'A dose of', given: 5, beside: 'mL' },
+      { key: 'treats', label: 'treats', given: 40, beside: 'L' },
+      { key: 'raises', label: 'and raises copper by', given: 0.5, format: '0.00', beside: 'mg/L' },
+      { label: 'Strength', answer: '=QT.STRENGTH({label dose},{treats},{raises})', format: '0.00', beside: 'mg/mL' },
+    ],
+  }),
+];
+
+const dose = [
+  form({
+    at: 'A18',
+    title: '3  Dose',
+    lines: [
+      { key: 'volume', label: 'Volume, once you trust it', given: 168, beside: 'L' },
+      { key: 'strength', label: 'Strength, once you trust it', given: 4, format: '0.00', beside: 'mg/mL' },
+      { key: 'level', label: 'Level now, by a test', given: 0, format: '0.00', beside: 'mg/L' },
+      { key: 'wanted', label: 'Level wanted', given: 2.25, format: '0.00', beside: 'mg/L' },
+      { key: 'copper', label: 'Copper', given: 'chelated' },
+      {
+        label: 'Dose in all, never at once',
+        answer: '=QT.DOSE({volume},{level},{wanted},{strength},{copper})',
+        format: '0.0',
+        beside: 'mL',
+      },
+    ],
+  }),
+  form({
+    at: 'A26',
+    title: '4  Was the volume right?',
+    lines: [
+      { key: 'added', label: 'Added in one dose', given: 20, beside: 'mL' },
+      { key: 'before', label: 'Reading before', given: 0, format: '0.00', beside: 'mg/L' },
+      { key: 'after', label: 'Reading after', given: 0.46, format: '0.00', beside: 'mg/L' },
+      { key: 'accuracy', label: 'The test is good to ±', given: 0.05, format: '0.00', beside: 'mg/L' },
+      { label: 'Rise expected', answer: '=QT.RISE({volume},{added},{strength})', format: '0.00', beside: 'mg/L' },
+      {
+        label: 'Volume by the rise',
+        answer: '=QT.VOLUMEBYDOSE({added},{strength},{before},{after},{accuracy})',
+        format: '0.0',
+        beside: 'L',
+      },
+    ],
+  }),
+];
+
+const split = [
+  form({
+    at: 'A34',
+    title: '5  A day’s dose in parts',
+    valueColumns: 2,
+    isMerged: true,
+    lines: [
+      { key: 'to split', label: 'To split, mL', given: 23.6, format: '0.0' },
+      { key: 'a day', label: 'Doses a day', given: 5 },
+      { key: 'days', label: 'Days', given: 1 },
+      { key: 'first', label: 'First dose at', given: firstDose, format: moment },
+    ],
+  }),
+  answerTable({
+    at: 'A40',
+    id: 'DOSESPLIT',
+    given: '{to split},{a day},{days},{first}',
+    columns: { When: { width: 200 }, 'Dose mL': { width: 80 }, 'Running mL': { width: 90 } },
+    room: 39,
+  }),
+];
+
+const raise = [
+  form({
+    at: 'E3',
+    title: '6  The whole raise, from the volume, strength, levels and copper of part 3',
+    columns: 4,
+    valueColumns: 2,
+    isMerged: true,
+    looks: { beside: 'aside' },
+    lines: [
+      { key: 'raise from', label: 'First dose at', given: firstDose, format: moment },
+      {
+        key: 'pace',
+        label: 'Pace',
+        given: 'gradual',
+        beside: 'write "gradual", "sensitive", "urgent" or a number of days',
+      },
+      { key: 'raise a day', label: 'Doses a day', given: 5 },
+    ],
+  }),
+  answerTable({
+    at: 'E8',
+    id: 'RAMP',
+    given: '{volume},{level},{wanted},{strength},{raise from},{pace},{raise a day},{copper}',
+    columns: {
+      ...{ When: { width: 132 }, 'Dose mL': { width: 72 }, 'Level after': { width: 92 } },
+      Do: { width: 690, look: 'spillSmall' },
+    },
+    room: 71,
+  }),
+];
 
 /**
  * Volume, strength, dose, split and ramp. Volume and strength are written again where the dose is computed: a person looks at
  * an answer before it becomes a dose.
  */
-export const dosing: SheetPlan = {
+export const dosing = demoSheet({
   name: 'Dosing',
-  widths: [200, 80, 90, 14, 132, 72, 92, 690],
-  rows: 80,
-  frozenRows: 1,
-  blocks: [
-    { at: 'A1', cells: [['Dosing, tank Q2: fill in the blue cells, the answers are in bold']] },
-    {
-      at: 'A3',
-      cells: [
-        ['1  Net volume', null, null],
-        ['Length, inside', 90, 'cm'],
-        ['Width, inside', 45, 'cm'],
-        ['Water depth, from the glass', 42, 'cm'],
-        ['Sand depth', 0, 'cm'],
-        ['Displaced by pipe and decor', 2, 'L'],
-        ['Plus filter and pipes', 0, 'L'],
-        ['Net volume', '=QT.NETVOLUME(B4,B5,B6,B7,B8,B9)', 'L'],
-      ],
-    },
-    {
-      at: 'A12',
-      cells: [
-        ['2  Strength, from the label', null, null],
-        ['A dose of', 5, 'mL'],
-        ['treats', 40, 'L'],
-        ['and raises copper by', 0.5, 'mg/L'],
-        ['Strength', '=QT.STRENGTH(B13,B14,B15)', 'mg/mL'],
-      ],
-    },
-    {
-      at: 'A18',
-      cells: [
-        ['3  Dose', null, null],
-        ['Volume, once you trust it', 168, 'L'],
-        ['Strength, once you trust it', 4, 'mg/mL'],
-        ['Level now, by a test', 0, 'mg/L'],
-        ['Level wanted', 2.25, 'mg/L'],
-        ['Copper', 'chelated', null],
-        ['Dose in all, never at once', '=QT.DOSE(B19,B21,B22,B20,B23)', 'mL'],
-      ],
-    },
-    {
-      at: 'A26',
-      cells: [
-        ['4  Was the volume right?', null, null],
-        ['Added in one dose', 20, 'mL'],
-        ['Reading before', 0, 'mg/L'],
-        ['Reading after', 0.46, 'mg/L'],
-        ['The test is good to ±', 0.05, 'mg/L'],
-        ['Rise expected', '=QT.RISE(B19,B27,B20)', 'mg/L'],
-        ['Volume by the rise', '=QT.VOLUMEBYDOSE(B27,B20,B28,B29,B30)', 'L'],
-      ],
-    },
-    {
-      at: 'A34',
-      cells: [
-        ['5  A day’s dose in parts', null, null],
-        ['To split, mL', 23.6, null],
-        ['Doses a day', 5, null],
-        ['Days', 1, null],
-        ['First dose at', serialOf('2026-03-01 08:00'), null],
-      ],
-    },
-    { at: 'A40', cells: [['=QT.DOSESPLIT(B35,B36,B37,B38)']] },
-    {
-      at: 'E3',
-      cells: [
-        ['6  The whole raise, from the volume, strength, levels and copper of part 3', null, null, null],
-        ['First dose at', serialOf('2026-03-01 08:00'), null, null],
-        ['Pace', 'gradual', null, 'write "gradual", "sensitive", "urgent" or a number of days'],
-        ['Doses a day', 5, null, null],
-      ],
-    },
-    { at: 'E8', cells: [['=QT.RAMP(B19,B21,B22,B20,F4,F5,F6,B23)']] },
-  ],
-  looks: [
-    { range: 'A1:H1', look: 'title' },
-    { range: 'A3:C3', look: 'section' },
-    { range: 'A12:C12', look: 'section' },
-    { range: 'A18:C18', look: 'section' },
-    { range: 'A26:C26', look: 'section' },
-    { range: 'A34:C34', look: 'section' },
-    { range: 'E3:H3', look: 'section' },
-    { range: 'A4:A10', look: 'label' },
-    { range: 'A13:A16', look: 'label' },
-    { range: 'A19:A24', look: 'label' },
-    { range: 'A27:A32', look: 'label' },
-    { range: 'A35:A38', look: 'label' },
-    { range: 'E4:E6', look: 'label' },
-    { range: 'C4:C32', look: 'unit' },
-    { range: 'B4:B9', look: 'input' },
-    { range: 'B13:B15', look: 'input' },
-    { range: 'B19:B23', look: 'input' },
-    { range: 'B27:B30', look: 'input' },
-    { range: 'B35:C38', look: 'input' },
-    { range: 'F4:G6', look: 'input' },
-    { range: 'B10', look: 'answer' },
-    { range: 'B16', look: 'answer' },
-    { range: 'B24', look: 'answer' },
-    { range: 'B31:B32', look: 'answer' },
-    { range: 'H5', look: 'note' },
-    { range: 'A40', look: 'heading' },
-    { range: 'B40:C40', look: 'numberHeading' },
-    { range: 'E8', look: 'heading' },
-    { range: 'F8:G8', look: 'numberHeading' },
-    { range: 'H8', look: 'heading' },
-    { range: 'A41:C79', look: 'spill' },
-    { range: 'E9:G79', look: 'spill' },
-    { range: 'H9:H79', look: 'spillText' },
-  ],
-  formats: [
-    { range: 'B10', format: '0.0' },
-    { range: 'B15:B16', format: '0.00' },
-    { range: 'B20:B22', format: '0.00' },
-    { range: 'B24', format: '0.0' },
-    { range: 'B28:B31', format: '0.00' },
-    { range: 'B32', format: '0.0' },
-    { range: 'B35', format: '0.0' },
-    { range: 'B38', format: 'yyyy-mm-dd hh:mm' },
-    { range: 'F4', format: 'yyyy-mm-dd hh:mm' },
-    { range: 'A41:A79', format: 'yyyy-mm-dd hh:mm' },
-    { range: 'B41:C79', format: '0.0' },
-    { range: 'E9:E79', format: 'yyyy-mm-dd hh:mm' },
-    { range: 'F9:F79', format: '0.0' },
-    { range: 'G9:G79', format: '0.00' },
-  ],
-  merged: ['B35:C35', 'B36:C36', 'B37:C37', 'B38:C38', 'F4:G4', 'F5:G5', 'F6:G6'],
-};
+  title: 'Dosing, tank Q2: fill in the blue cells, the answers are in bold',
+  gap: 14,
+  parts: [...volumeAndStrength, ...dose, ...split, ...raise],
+});

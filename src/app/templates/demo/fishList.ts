@@ -1,4 +1,8 @@
-import type { SheetPlan } from './sheetPlan.js';
+import { answerTable } from '../plan/answerTable.js';
+import { line } from '../plan/line.js';
+import { bodies } from '../plan/column.js';
+import { table } from '../plan/table.js';
+import { demoSheet } from './demoSheet.js';
 
 /** The delivery as the shop wrote it: trade names, one invertebrate, one name misspelt, one not on any list. */
 const delivery = [
@@ -22,40 +26,37 @@ const delivery = [
   'Yelow tang',
   'Golden sweeper',
 ];
-const firstRow = 5;
-/** Room for the names of a longer list. */
-const lastRow = 40;
+/** With room for the names of a longer list. */
+const room = 36;
 
 /** What is known of each fish of a list and copper. */
-export const fishList: SheetPlan = {
+export const fishList = demoSheet({
   name: 'Fish',
-  widths: [156, 14, 156, 88, 650, 306],
-  rows: 60,
+  title: 'Which fish may go into copper? The delivery of 29 April 2026 to Lantern Quay Marine (invented)',
+  gap: 14,
   frozenRows: 4,
-  blocks: [
-    {
-      at: 'A1',
-      cells: [['Which fish may go into copper? The delivery of 29 April 2026 to Lantern Quay Marine (invented)']],
-    },
-    {
-      at: 'A2',
-      cells: [
-        [
-          'One formula, in C4. Write or paste names into the blue cells; not listed says nothing for or against a fish: ask first.',
-        ],
-      ],
-    },
-    { at: 'A4', cells: [['Fish'], ...delivery.map((name) => [name])] },
-    { at: 'C4', cells: [[`=QT.TOLERANCE(A4:A${lastRow})`]] },
+  parts: [
+    line(
+      'A2',
+      'One formula, in C4. Write or paste names into the blue cells; not listed says nothing for or against a fish: ask first.',
+      'aside',
+    ),
+    table({
+      at: 'A4',
+      key: 'delivery',
+      columns: [{ heading: 'Fish', kind: 'text', width: 156 }],
+      rows: delivery.map((name) => [name]),
+      room,
+      body: bodies.givenText,
+    }),
+    answerTable({
+      at: 'C4',
+      id: 'TOLERANCE',
+      given: '{delivery+}',
+      columns: { Fish: { width: 156 }, Advice: { width: 88 }, Why: { width: 650 }, Source: { width: 306 } },
+      room,
+      body: bodies.small,
+      ruled: 'any',
+    }),
   ],
-  looks: [
-    { range: 'A1:F1', look: 'title' },
-    { range: 'A2', look: 'note' },
-    { range: 'A4', look: 'heading' },
-    { range: `A${firstRow}:A${lastRow}`, look: 'inputText' },
-    { range: 'C4:F4', look: 'heading' },
-    { range: `C${firstRow}:F${lastRow}`, look: 'wrapped' },
-  ],
-  formats: [],
-  merged: [],
-};
+});

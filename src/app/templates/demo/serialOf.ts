@@ -1,5 +1,13 @@
+import { serialFromDate } from '../../../engine/index.js';
+
+/** 1970-01-01. A time of day counted from near it has all its digits. */
+const epoch = 25_569;
+
 /** The serial day of a time written `2026-03-01 08:00`, as a spreadsheet stores it. */
 export function serialOf(text: string): number {
-  if (!/^\d{4}-\d\d-\d\d \d\d:\d\d$/.test(text)) throw new Error(`not a time: ${text}`);
-  return Date.parse(`${text.replace(' ', 'T')}:00Z`) / 86_400_000 + 25_569;
+  const [, ...parts] = /^(\d{4})-(\d\d)-(\d\d) (\d\d):(\d\d)$/.exec(text) ?? [];
+  const [year = NaN, month = NaN, day = NaN, hour = NaN, minute = NaN] = parts.map(Number);
+  const days = serialFromDate(year, month, day) - epoch;
+  if (Number.isNaN(days + hour + minute)) throw new Error(`not a time: ${text}`);
+  return (days * 1440 + hour * 60 + minute) / 1440 + epoch;
 }

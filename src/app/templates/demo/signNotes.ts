@@ -1,7 +1,13 @@
+import { answerTable } from '../plan/answerTable.js';
+import { form } from '../plan/form.js';
+import { line } from '../plan/line.js';
+import { bodies } from '../plan/column.js';
+import { table } from '../plan/table.js';
+import type { Content } from '../plan/templatePlan.js';
+import { demoSheet } from './demoSheet.js';
 import { serialOf } from './serialOf.js';
-import type { PlanCell, SheetPlan } from './sheetPlan.js';
 
-const notes: readonly PlanCell[][] = [
+const notes: readonly Content[][] = [
   [serialOf('2026-04-08 20:00'), 'anthias breathing fast'],
   [serialOf('2026-04-09 08:00'), 'anthias not eating, ammonia badge clear'],
   [serialOf('2026-04-10 08:00'), 'anthias eating again'],
@@ -9,53 +15,59 @@ const notes: readonly PlanCell[][] = [
   [serialOf('2026-04-13 08:00'), 'new pump fitted'],
   [serialOf('2026-04-20 08:00'), 'tang flashing, hiding'],
 ];
-const headings = 13;
-/** Room for the notes to come. */
-const last = 40;
+/** With room for the notes to come. */
+const room = 27;
 
 /** What a keeper saw, and the step each note calls for. */
-export const signNotes: SheetPlan = {
+export const signNotes = demoSheet({
   name: 'Signs',
-  widths: [132, 400, 20, 132, 400, 180],
-  rows: 60,
-  frozenRows: 1,
-  blocks: [
-    { at: 'A1', cells: [['Signs in tank Q3, and the step each calls for']] },
-    { at: 'A3', cells: [['What the steps mean (common practice)']] },
-    {
-      at: 'A4',
-      cells: [
-        ['test first', 'ammonia, oxygen and copper: velvet, flukes and ammonia look the same'],
-        [
-          'lower and wait',
-          'copper in the band, ammonia none, the fish in for 48 hours: lower the level until it eats; below the band the hold is broken',
-        ],
-        ['raise slowly', 'it eats and acts normally again'],
-        ['stop copper', 'signs a second time, after a recovery or three clear days: another treatment'],
-        ['unread', 'the note was not understood, or says nothing of the fish'],
+  title: 'Signs in tank Q3, and the step each calls for',
+  isLog: true,
+  gap: 20,
+  parts: [
+    form({
+      at: 'A3',
+      title: 'What the steps mean (common practice)',
+      columns: 6,
+      looks: { given: 'log' },
+      lines: [
+        { label: 'test first', given: 'ammonia, oxygen and copper: velvet, flukes and ammonia look the same' },
+        {
+          label: 'lower and wait',
+          given:
+            'copper in the band, ammonia none, the fish in for 48 hours: lower the level until it eats; below the band the hold is broken',
+        },
+        { label: 'raise slowly', given: 'it eats and acts normally again' },
+        {
+          label: 'stop copper',
+          given: 'signs a second time, after a recovery or three clear days: another treatment',
+        },
+        { label: 'unread', given: 'the note was not understood, or says nothing of the fish' },
       ],
-    },
-    { at: 'A10', cells: [['An aquatic veterinarian decides.']] },
-    { at: 'A12', cells: [['Notes, in your own words']] },
-    { at: `A${headings}`, cells: [['When', 'What was seen'], ...notes] },
-    { at: 'D12', cells: [[`Read by one formula, in D${headings}`]] },
-    { at: `D${headings}`, cells: [[`=QT.SIGNS(A${headings}:A${last},B${headings}:B${last})`]] },
+    }),
+    line('A10', 'An aquatic veterinarian decides.', 'warning', { columns: 6, isMerged: true }),
+    line('A12', 'Notes, in your own words', 'section', { columns: 2 }),
+    table({
+      at: 'A13',
+      key: 'notes',
+      columns: [
+        { key: 'when', heading: 'When', kind: 'time', width: 132 },
+        { key: 'seen', heading: 'What was seen', kind: 'text', width: 400 },
+      ],
+      rows: notes,
+      room,
+      body: bodies.log,
+      ruled: 'any',
+    }),
+    line('D12', 'Read by one formula, in D13', 'section', { columns: 3 }),
+    answerTable({
+      at: 'D13',
+      id: 'SIGNS',
+      given: '{notes.when+},{notes.seen+}',
+      columns: { When: { width: 132 }, Seen: { width: 400 }, Step: { width: 180 } },
+      room,
+      body: bodies.log,
+      ruled: 'any',
+    }),
   ],
-  looks: [
-    { range: 'A1:F1', look: 'title' },
-    { range: 'A3:F3', look: 'section' },
-    { range: 'A4:A8', look: 'label' },
-    { range: 'A10:F10', look: 'warning' },
-    { range: 'A12:B12', look: 'section' },
-    { range: 'D12:F12', look: 'section' },
-    { range: `A${headings}:B${headings}`, look: 'heading' },
-    { range: `A${headings + 1}:B${last}`, look: 'log' },
-    { range: `D${headings}:F${headings}`, look: 'heading' },
-    { range: `D${headings + 1}:F${last}`, look: 'log' },
-  ],
-  formats: [
-    { range: `A${headings + 1}:A${last}`, format: 'yyyy-mm-dd hh:mm' },
-    { range: `D${headings + 1}:D${last}`, format: 'yyyy-mm-dd hh:mm' },
-  ],
-  merged: ['A10:F10'],
-};
+});

@@ -1,125 +1,126 @@
-import type { SheetPlan } from './sheetPlan.js';
+import { form } from '../plan/form.js';
+import { line } from '../plan/line.js';
+import { bodies } from '../plan/column.js';
+import { table } from '../plan/table.js';
+import { demoSheet } from './demoSheet.js';
 
 const litres = [10, 20, 30, 40, 50, 60, 80];
-const firstRow = 5;
+
+const levelKept = [
+  form({
+    at: 'A3',
+    title: 'The tank',
+    lines: [
+      { key: 'volume', label: 'Net volume', given: 168, beside: 'L' },
+      { key: 'level', label: 'Level now, by a test', given: 2.2, format: '0.00', beside: 'mg/L' },
+      { key: 'strength', label: 'Strength of the solution', given: 4, format: '0.00', beside: 'mg/mL' },
+    ],
+  }),
+  form({
+    at: 'A8',
+    title: 'A change that keeps the level',
+    lines: [
+      { key: 'change', label: 'Water to change', given: 30, beside: 'L' },
+      {
+        label: 'Copper into the new water first',
+        answer: '=QT.CHANGEDOSE({change},{level},{strength},{volume})',
+        format: '0.0',
+        beside: 'mL',
+      },
+      {
+        label: 'Level after it, if that is forgotten',
+        answer: '=QT.AFTERCHANGE({volume},{level},{change},0)',
+        format: '0.00',
+        beside: 'mg/L',
+      },
+    ],
+  }),
+  form({
+    at: 'A13',
+    title: 'Evaporation',
+    lines: [
+      { key: 'lost', label: 'Water lost since the last top-off', given: 4, beside: 'L' },
+      {
+        label: 'Level before topping off',
+        answer: '=QT.AFTEREVAPORATION({volume},{level},{lost})',
+        format: '0.00',
+        beside: 'mg/L',
+      },
+    ],
+  }),
+];
+
+const levelLowered = [
+  form({
+    at: 'A17',
+    title: 'Lowering the level',
+    lines: [
+      { key: 'wanted', label: 'Level wanted', given: 2, format: '0.00', beside: 'mg/L' },
+      {
+        label: 'Copper-free water to change in one go',
+        answer: '=QT.CHANGETOLOWER({volume},{level},{wanted},0)',
+        format: '0.0',
+        beside: 'L',
+      },
+    ],
+  }),
+  form({
+    at: 'A21',
+    title: 'Taking the copper out, after the hold',
+    lines: [
+      { key: 'down to', label: 'Down to', given: 0.02, format: '0.00', beside: 'mg/L' },
+      { key: 'share', label: 'Changed each time', given: 0.3, format: '0%' },
+      { label: 'Copper-free changes', answer: '=QT.CHANGESTOCLEAR({level},{down to},{share})', format: '0' },
+    ],
+  }),
+];
 
 /** Changes that keep the level, lower it, or take the copper out; and what evaporation does. */
-export const waterChange: SheetPlan = {
+export const waterChange = demoSheet({
   name: 'Water changes',
+  title: 'Water changes, tank Q2: fill in the blue cells, the answers are in bold',
   widths: [280, 96, 62, 24, 130, 130, 220, 220],
-  rows: 60,
-  frozenRows: 1,
-  blocks: [
-    { at: 'A1', cells: [['Water changes, tank Q2: fill in the blue cells, the answers are in bold']] },
-    {
-      at: 'A3',
-      cells: [
-        ['The tank', null, null],
-        ['Net volume', 168, 'L'],
-        ['Level now, by a test', 2.2, 'mg/L'],
-        ['Strength of the solution', 4, 'mg/mL'],
-      ],
-    },
-    {
-      at: 'A8',
-      cells: [
-        ['A change that keeps the level', null, null],
-        ['Water to change', 30, 'L'],
-        ['Copper into the new water first', '=QT.CHANGEDOSE(B9,B5,B6,B4)', 'mL'],
-        ['Level after it, if that is forgotten', '=QT.AFTERCHANGE(B4,B5,B9,0)', 'mg/L'],
-      ],
-    },
-    {
-      at: 'A13',
-      cells: [
-        ['Evaporation', null, null],
-        ['Water lost since the last top-off', 4, 'L'],
-        ['Level before topping off', '=QT.AFTEREVAPORATION(B4,B5,B14)', 'mg/L'],
-      ],
-    },
-    {
-      at: 'A17',
-      cells: [
-        ['Lowering the level', null, null],
-        ['Level wanted', 2, 'mg/L'],
-        ['Copper-free water to change in one go', '=QT.CHANGETOLOWER(B4,B5,B18,0)', 'L'],
-      ],
-    },
-    {
-      at: 'A21',
-      cells: [
-        ['Taking the copper out, after the hold', null, null],
-        ['Down to', 0.02, 'mg/L'],
-        ['Changed each time', 0.3, null],
-        ['Copper-free changes', '=QT.CHANGESTOCLEAR(B5,B22,B23)', null],
-      ],
-    },
-    { at: 'E3', cells: [['One change of this size, in the tank on the left']] },
-    {
+  parts: [
+    ...levelKept,
+    ...levelLowered,
+    line('E3', 'One change of this size, in the tank on the left', 'section', { columns: 4 }),
+    table({
       at: 'E4',
-      cells: [
-        ['Change, L', 'Of the tank', 'Copper for the new water, mL', 'Level after, if forgotten, mg/L'],
-        ...litres.map((change, i) => {
-          const row = firstRow + i;
-          return [
-            change,
-            `=E${row}/$B$4`,
-            `=QT.CHANGEDOSE(E${row},$B$5,$B$6,$B$4)`,
-            `=QT.AFTERCHANGE($B$4,$B$5,E${row},0)`,
-          ];
-        }),
+      key: 'changes',
+      columns: [
+        { key: 'litres', heading: 'Change, L', kind: 'number', look: 'inputNumber' },
+        {
+          heading: 'Of the tank',
+          kind: 'share',
+          look: 'spillNumber',
+          formula: '={litres}/{$volume$}',
+        },
+        {
+          heading: 'Copper for the new water, mL',
+          kind: 'number',
+          format: '0.0',
+          formula: '=QT.CHANGEDOSE({litres},{$level$},{$strength$},{$volume$})',
+        },
+        {
+          heading: 'Level after, if forgotten, mg/L',
+          kind: 'number',
+          format: '0.00',
+          formula: '=QT.AFTERCHANGE({$volume$},{$level$},{litres},0)',
+        },
       ],
-    },
-    {
-      at: 'E13',
-      cells: [
-        ['A reading below the band breaks the hold: back to day one. The band of chelated copper begins at 1.95 mg/L.'],
-        ['Copper comes back off silicone and sand for weeks: test 48 hours and 7 days after the last change.'],
-      ],
-    },
+      rows: litres.map((each) => [each]),
+      room: litres.length,
+      body: bodies.answer,
+    }),
+    line(
+      'E13',
+      'A reading below the band breaks the hold: back to day one. The band of chelated copper begins at 1.95 mg/L.',
+      'aside',
+    ),
+    line(
+      'E14',
+      'Copper comes back off silicone and sand for weeks: test 48 hours and 7 days after the last change.',
+      'aside',
+    ),
   ],
-  looks: [
-    { range: 'A1:H1', look: 'title' },
-    { range: 'A3:C3', look: 'section' },
-    { range: 'A8:C8', look: 'section' },
-    { range: 'A13:C13', look: 'section' },
-    { range: 'A17:C17', look: 'section' },
-    { range: 'A21:C21', look: 'section' },
-    { range: 'E3:H3', look: 'section' },
-    { range: 'A4:A6', look: 'label' },
-    { range: 'A9:A11', look: 'label' },
-    { range: 'A14:A15', look: 'label' },
-    { range: 'A18:A19', look: 'label' },
-    { range: 'A22:A24', look: 'label' },
-    { range: 'C4:C24', look: 'unit' },
-    { range: 'B4:B6', look: 'input' },
-    { range: 'B9', look: 'input' },
-    { range: 'B14', look: 'input' },
-    { range: 'B18', look: 'input' },
-    { range: 'B22:B23', look: 'input' },
-    { range: 'B10:B11', look: 'answer' },
-    { range: 'B15', look: 'answer' },
-    { range: 'B19', look: 'answer' },
-    { range: 'B24', look: 'answer' },
-    { range: 'E4:H4', look: 'numberHeading' },
-    { range: 'E5:E11', look: 'input' },
-    { range: 'F5:F11', look: 'spill' },
-    { range: 'G5:H11', look: 'answer' },
-    { range: 'E13:E14', look: 'note' },
-  ],
-  formats: [
-    { range: 'B5:B6', format: '0.00' },
-    { range: 'B10', format: '0.0' },
-    { range: 'B11', format: '0.00' },
-    { range: 'B15', format: '0.00' },
-    { range: 'B18', format: '0.00' },
-    { range: 'B19', format: '0.0' },
-    { range: 'B22', format: '0.00' },
-    { range: 'B23', format: '0%' },
-    { range: 'B24', format: '0' },
-    { range: 'F5:F11', format: '0%' },
-    { range: 'G5:G11', format: '0.0' },
-    { range: 'H5:H11', format: '0.00' },
-  ],
-  merged: [],
-};
+});

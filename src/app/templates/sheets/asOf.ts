@@ -9,3 +9,8 @@ const note =
 
 /** The formula of that moment, and one that says which it is. */
 export const asOf = { formula, note } as const;
+
+const below = 'COUNT({$Log!far down$})-COUNT(Log[Date and time])';
+
+/** Says how many rows were written below the table, where no formula looks; empty where none were. */
+export const rowsBelowTable = `=IF(${below}>0,${below}&" rows stand below the table Log and are not read: pull its lower right corner down","all rows with a time are read: "&COUNT(Log[Date and time]))`;

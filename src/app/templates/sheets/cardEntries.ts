@@ -1,14 +1,11 @@
-import type { PlanCell } from '../demo/sheetPlan.js';
-import type { Validation } from '../templatePlan.js';
+import type { Content, Rule } from '../plan/templatePlan.js';
 import { cardRules } from './cardRules.js';
 
 /** A row of a card: its name, the example's value, what may be written, what it is for. */
-interface CardRow {
+interface CardRow extends Rule {
   readonly name: string;
-  readonly value: PlanCell;
+  readonly value: Content;
   readonly format?: string;
-  readonly allows: Validation['allows'];
-  readonly refusal: string;
   readonly note: string;
 }
 
@@ -89,7 +86,7 @@ export const cardEntries: readonly CardRow[] = [
     value: 96,
     format: '0',
     ...between(12, 240),
-    note: 'A longer stretch without a test starts the hold anew. Empty: 96 hours.',
+    note: 'A longer stretch without a test starts the hold again. Empty: 96 hours.',
   },
   {
     name: 'Confirm',
@@ -102,7 +99,7 @@ export const cardEntries: readonly CardRow[] = [
     name: 'Newcomers',
     value: 'count on',
     ...choose('count on', 'restart'),
-    note: 'Whether the days of all begin anew when an untreated fish comes in.',
+    note: 'Whether the days of all begin again when an untreated fish comes in.',
   },
   {
     name: 'Fish',

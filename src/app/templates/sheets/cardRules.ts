@@ -1,6 +1,4 @@
-import type { Validation } from '../templatePlan.js';
-
-type Rule = Pick<Validation, 'allows' | 'refusal'>;
+import type { Rule } from '../plan/templatePlan.js';
 
 function choose(...values: string[]): Rule {
   const last = values.at(-1) ?? '';

@@ -1,67 +1,60 @@
-import type { Validation } from '../templatePlan.js';
+import type { TableColumn } from '../plan/column.js';
+import type { Rule } from '../plan/templatePlan.js';
 
-/** How one column of a log looks and what it takes. */
-export interface LogColumn {
-  /** In characters. */
-  readonly width: number;
-  readonly format: string;
-  /** Numbers stand to the right. */
-  readonly isNumber: boolean;
-  /** `cell` is the first cell of the column, as formulas for the whole column name it. */
-  readonly allows: (cell: string) => Validation['allows'];
-  readonly prompt: string;
-  readonly refusal: string;
-}
+type LogColumn = Omit<TableColumn, 'heading' | 'key'> & Required<Pick<TableColumn, 'takes' | 'width'>>;
 
-const time = 'yyyy-mm-dd hh:mm';
 /** 2000-01-01 and 2100-01-01. */
 const dates = { kind: 'date', from: 36_526, to: 73_051 } as const;
-const anything = (): Validation['allows'] => ({ kind: 'anything' });
-const textOr =
-  (test: (cell: string) => string) =>
-  (cell: string): Validation['allows'] => ({
-    kind: 'formula',
-    formula: `OR(ISTEXT(${cell}),AND(ISNUMBER(${cell}),${test(cell)}))`,
-  });
 
-function text(width: number, prompt: string): LogColumn {
-  return { width, format: '', isNumber: false, allows: anything, prompt, refusal: '' };
+/** Text, or a number that passes the test; `{it}` is the first cell of the column. */
+function textOr(test: string): Rule['allows'] {
+  return { kind: 'formula', formula: `OR(ISTEXT({it}),AND(ISNUMBER({it}),${test}))` };
+}
+
+function text(width: number, prompt: string, refusal = ''): LogColumn {
+  return { width, kind: 'text', takes: { allows: { kind: 'anything' }, prompt, refusal } };
 }
 
 function number(format: string, width: number, from: number, to: number, prompt: string): LogColumn {
   const refusal = `Write a number from ${from} to ${to}, or leave the cell empty.`;
-  return { width, format, isNumber: true, allows: () => ({ kind: 'decimal', from, to }), prompt, refusal };
+  return { width, format, kind: 'number', takes: { allows: { kind: 'decimal', from, to }, prompt, refusal } };
 }
 
 /** The columns of the logs by heading. `QT.HEADINGS` reads every heading, and its unit. */
 export const logColumns = {
-  System: {
-    ...text(9, 'The name of the system, as on the sheet Systems.'),
-    refusal: 'Choose a system of the sheet Systems; add a row there for a new one.',
-  },
+  System: text(
+    9,
+    'The name of the system, as on the sheet Systems.',
+    'Choose a system of the sheet Systems; add a row there for a new one.',
+  ),
   'Date and time': {
     width: 17,
-    format: time,
-    isNumber: false,
-    allows: () => dates,
-    prompt: 'Date and time of day, such as 2026-03-01 08:00. A row without a time is not read.',
-    refusal: 'Write a date with the time of day, such as 2026-03-01 08:00.',
+    kind: 'time',
+    takes: {
+      allows: dates,
+      prompt: 'Date and time of day, such as 2026-03-01 08:00. A row without a time is not read.',
+      refusal: 'Write a date with the time of day, such as 2026-03-01 08:00.',
+    },
   },
   'Copper mg/L': {
     width: 10,
+    kind: 'number',
     format: '0.00',
-    isNumber: true,
-    allows: textOr((cell) => `${cell}>=0,${cell}<=20`),
-    prompt: 'The reading, as mg/L copper: 2.05, or <0.05, ~2.1, 2.0-2.2, void 1.62. Not tested: leave it empty.',
-    refusal: 'A level is from 0 to 20 mg/L. If the meter shows ug/L, write the unit: 2250 ug/L.',
+    takes: {
+      allows: textOr('{it}>=0,{it}<=20'),
+      prompt: 'The reading, as mg/L copper: 2.05, or <0.05, ~2.1, 2.0-2.2, void 1.62. Not tested: leave it empty.',
+      refusal: 'A level is from 0 to 20 mg/L. If the meter shows ug/L, write the unit: 2250 ug/L.',
+    },
   },
   'Water change L': {
     width: 12,
+    kind: 'number',
     format: '0.0',
-    isNumber: true,
-    allows: textOr((cell) => `${cell}>1,${cell}<=20000`),
-    prompt: 'Litres of water changed. The reading of this row comes before the change.',
-    refusal: 'Write litres, more than 1. For a quarter of the tank write its litres.',
+    takes: {
+      allows: textOr('{it}>1,{it}<=20000'),
+      prompt: 'Litres of water changed. The reading of this row comes before the change.',
+      refusal: 'Write litres, more than 1. For a quarter of the tank write its litres.',
+    },
   },
   'New water mg/L': number(
     '0.00',
@@ -87,11 +80,13 @@ export const logColumns = {
   'Fish out': text(17, 'How many of which fish left, and where to: 2 clownfish to display.'),
   Dead: {
     width: 14,
+    kind: 'text',
     format: '0',
-    isNumber: false,
-    allows: textOr((cell) => `${cell}>=0,${cell}=INT(${cell})`),
-    prompt: 'How many died, best with the name: 1 blue chromis.',
-    refusal: 'Write a whole number, or the fish: 1 blue chromis.',
+    takes: {
+      allows: textOr('{it}>=0,{it}=INT({it})'),
+      prompt: 'How many died, best with the name: 1 blue chromis.',
+      refusal: 'Write a whole number, or the fish: 1 blue chromis.',
+    },
   },
   Signs: text(15, 'What the fish show: all eating; not eating; breathing fast; flashing.'),
   Notes: text(44, 'Anything else, such as matched, carbon in the filter, new reagent bottle.'),

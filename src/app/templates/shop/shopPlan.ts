@@ -1,20 +1,33 @@
-import { auditSheet } from '../sheets/auditSheet.js';
+import { line } from '../plan/line.js';
+import { sheetPlan } from '../plan/sheetPlan.js';
+import type { SheetPlan, TemplatePlan } from '../plan/templatePlan.js';
+import { templatePlanOf } from '../plan/templatePlanOf.js';
+import { deathsSheet, fishSheet, readySheet } from '../sheets/fishSheets.js';
+import { auditSheet } from '../sheets/holdSheets.js';
+import { cautionRows } from '../sheets/cautions.js';
 import { chartSheet } from '../sheets/chartSheet.js';
-import { deathsSheet } from '../sheets/deathsSheet.js';
-import { fishSheet } from '../sheets/fishSheet.js';
 import { logSheet } from '../sheets/logSheet.js';
-import { readySheet } from '../sheets/readySheet.js';
 import { startSheet } from '../sheets/startSheet.js';
-import type { TemplatePlan } from '../templatePlan.js';
-import { chosenCell, itsBandCells, itsCardCells, itsRows, oneSystem } from './oneSystem.js';
-import { shopCards, systemNames } from './shopCards.js';
-import { shopCautions } from './shopCautions.js';
+import { itsRows, oneSystem } from './oneSystem.js';
+import { shopCards } from './shopCards.js';
 import { shopHeadings, shopLogRows } from './shopLogRows.js';
-import { asOfCell, shopOverview } from './shopOverview.js';
+import { shopOverview } from './shopOverview.js';
 import { shopStart } from './shopStart.js';
 
+/** The cautions on a sheet of their own, to be printed and pinned up. */
+const shopCautions: SheetPlan = sheetPlan({
+  name: 'Cautions',
+  tab: 'read',
+  widths: [5, 100],
+  page: { orientation: 'portrait' },
+  parts: [
+    line('A1', 'To be read before any copper is used', 'title', { columns: 2, height: 28 }),
+    ...cautionRows(2, 1, () => 30),
+  ],
+});
+
 /** A shop: one log for all systems, their cards, how each stands, one of them in full. */
-export const shopPlan: TemplatePlan = {
+export const shopPlan: TemplatePlan = templatePlanOf({
   title: 'Copper quarantine log of several systems',
   subject: 'Shared log, cards, standing of every system of a marine fish quarantine with copper',
   description:
@@ -22,22 +35,33 @@ export const shopPlan: TemplatePlan = {
   sheets: [
     startSheet(shopStart),
     shopCards,
-    logSheet({ headings: shopHeadings, rows: shopLogRows, lastRow: 401, systems: systemNames, frozen: 2 }),
+    logSheet({
+      headings: shopHeadings,
+      rows: shopLogRows,
+      room: 400,
+      systems: '{$Systems!cards.System$}',
+      frozen: 2,
+    }),
     shopOverview,
     oneSystem,
     auditSheet(
-      `=QT.AUDIT(${itsRows},ItsCard,AsOf)`,
-      'One formula, in A4, over the rows of the system chosen on the sheet One system. Row is the row of the sheet Log: mend it there.',
+      `${itsRows},ItsCard,AsOf`,
+      'One formula, in A4, over the rows of the system chosen on the sheet One system. Row is the row of the sheet Log: fix it there.',
     ),
-    readySheet(`=QT.READY(${itsRows},ItsCard,AsOf)`),
-    fishSheet(`=QT.FISHDAYS(${itsRows},ItsCard,AsOf)`),
-    deathsSheet(`=QT.DEATHS(${itsRows},ItsCard)`),
-    chartSheet({ levels: `=QT.LEVELS(${itsRows},ItsCard)`, ...itsBandCells, whose: 'the chosen system' }),
+    readySheet(`${itsRows},ItsCard,AsOf`),
+    fishSheet(`${itsRows},ItsCard,AsOf`),
+    deathsSheet(`${itsRows},ItsCard`),
+    chartSheet({
+      given: `${itsRows},ItsCard`,
+      low: '{$One system!band low$}',
+      high: '{$One system!band high$}',
+      whose: 'the chosen system',
+    }),
     shopCautions,
   ],
   names: [
-    { name: 'AsOf', cells: asOfCell, comment: 'The moment that the answers look at' },
-    { name: 'Chosen', cells: chosenCell, comment: 'The system that is looked at in full' },
-    { name: 'ItsCard', cells: itsCardCells, comment: 'Names and values of the card of the chosen system' },
+    { name: 'AsOf', cells: '{$Overview!asOf$}', comment: 'The moment that the answers look at' },
+    { name: 'Chosen', cells: '{$One system!chosen$}', comment: 'The system that is looked at in full' },
+    { name: 'ItsCard', cells: '{$One system!card$}', comment: 'Names and values of the card of the chosen system' },
   ],
-};
+});

@@ -1,5 +1,3 @@
-import { answersNote } from '../sheets/answersNote.js';
-
 /** The first sheet of the workbook of a shop. */
 export const shopStart = {
   title: 'Copper quarantine log: several systems',
@@ -15,7 +13,7 @@ export const shopStart = {
     ],
     [
       'Delete the examples',
-      'Mark the example rows in Log and delete them as rows of the table. From then on Overview looks at the clock, no longer at the last row.',
+      'Select the example rows in Log and delete them as rows of the table. From then on Overview looks at the clock, no longer at the last row.',
     ],
     [
       'Write a row each time',
@@ -38,5 +36,4 @@ export const shopStart = {
     ['Chart', 'Its readings, the level that its rows explain, and the band'],
     ['Cautions', 'The cautions again, for printing and pinning up'],
   ],
-  answers: answersNote,
 } as const;

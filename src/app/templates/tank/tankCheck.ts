@@ -1,63 +1,59 @@
-import type { SheetPlan } from '../templatePlan.js';
+import { answerTable } from '../plan/answerTable.js';
+import { line } from '../plan/line.js';
+import { sheetPlan } from '../plan/sheetPlan.js';
+import type { SheetPlan, ToneRule } from '../plan/templatePlan.js';
 import { cardEntries } from '../sheets/cardEntries.js';
 import { tankHeadings } from './tankLogRows.js';
 
-const heading = 5;
-const first = heading + 1;
-/** Room for rows and columns that a keeper adds. */
-const lastOfCard = heading + cardEntries.length + 12;
-const lastOfLog = heading + tankHeadings.length + 15;
+const heading = 4;
+
+/** What is not known stands out; the others have a line below them. */
+function understood(name: string, readAs: string): ToneRule[] {
+  return [
+    { when: `AND({$${name}}<>"",LEFT({$${readAs}},7)="unknown")`, tone: 'guard' },
+    { when: `{$${name}}<>""`, tone: 'row' },
+  ];
+}
+
+const card = answerTable({
+  at: { row: heading, column: 0 },
+  id: 'CARD',
+  given: 'Card',
+  columns: { Name: { width: 26 }, Value: { width: 32 }, Unit: { width: 10 }, 'Read as': { width: 18 } },
+  // Room for rows that a keeper adds.
+  room: cardEntries.length + 12,
+  headingHeight: 20,
+  tones: [{ rules: understood('Name', 'Read as') }],
+});
+const headings = answerTable({
+  at: { row: heading, column: card.lastColumn + 2 },
+  id: 'HEADINGS',
+  given: 'Log[#All]',
+  columns: { Heading: { width: 22 }, 'Read as': { width: 18 }, Unit: { width: 10 } },
+  room: tankHeadings.length + 15,
+  tones: [{ rules: understood('Heading', 'Read as') }],
+});
+const columns = headings.lastColumn + 1;
 
 /** Whether card and headings are understood as they were meant. */
-export const tankCheck: SheetPlan = {
+export const tankCheck: SheetPlan = sheetPlan({
   name: 'Check',
   tab: 'answer',
-  widths: [26, 32, 10, 18, 3, 22, 18, 10],
-  heights: [
-    { rows: [1, 1], height: 28 },
-    { rows: [heading, heading], height: 20 },
-  ],
-  frozen: { rows: heading },
-  blocks: [
-    { at: 'A1', cells: [['Are the card and the log understood?']] },
-    {
-      at: 'A2',
-      cells: [
-        ['Look here when a name on the card or a heading of the log was changed: what is not known is not counted.'],
-      ],
-    },
-    { at: `A${heading - 1}`, cells: [['The card']] },
-    { at: `A${heading}`, cells: [['=QT.CARD(Card)']] },
-    { at: `F${heading - 1}`, cells: [['The headings of the log']] },
-    { at: `F${heading}`, cells: [['=QT.HEADINGS(Log[#All])']] },
-  ],
-  looks: [
-    { range: 'A1:H1', look: 'title' },
-    { range: 'A2:H2', look: 'note' },
-    { range: `A${heading - 1}:D${heading - 1}`, look: 'section' },
-    { range: `F${heading - 1}:H${heading - 1}`, look: 'section' },
-    { range: `A${heading}:D${heading}`, look: 'heading' },
-    { range: `F${heading}:H${heading}`, look: 'heading' },
-    { range: `A${first}:D${lastOfCard}`, look: 'spill' },
-    { range: `F${first}:H${lastOfLog}`, look: 'spill' },
-  ],
-  formats: [],
-  merged: ['A2:H2'],
-  conditions: [
-    {
-      range: `A${first}:D${lastOfCard}`,
-      rules: [
-        { when: `AND($A${first}<>"",LEFT($D${first},7)="unknown")`, tone: 'guard' },
-        { when: `$A${first}<>""`, tone: 'row' },
-      ],
-    },
-    {
-      range: `F${first}:H${lastOfLog}`,
-      rules: [
-        { when: `AND($F${first}<>"",LEFT($G${first},7)="unknown")`, tone: 'guard' },
-        { when: `$F${first}<>""`, tone: 'row' },
-      ],
-    },
-  ],
+  frozen: { rows: heading + 1 },
   page: { orientation: 'landscape' },
-};
+  parts: [
+    line('A1', 'Are the card and the log understood?', 'title', { columns, height: 28 }),
+    line(
+      'A2',
+      'Look here when a name on the card or a heading of the log was changed: what is not known is not counted.',
+      'note',
+      { columns, isMerged: true },
+    ),
+    line({ row: heading - 1, column: 0 }, 'The card', 'section', { columns: card.columns.size }),
+    card,
+    line({ row: heading - 1, column: headings.firstColumn }, 'The headings of the log', 'section', {
+      columns: headings.columns.size,
+    }),
+    headings,
+  ],
+});

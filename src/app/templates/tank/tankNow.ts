@@ -1,120 +1,98 @@
-import type { PlanCell } from '../demo/sheetPlan.js';
-import { asOf } from '../sheets/asOf.js';
-import { rowsBelowTable } from '../sheets/rowsBelowTable.js';
-import { doNowRows } from '../sheets/doNowRows.js';
-import type { SheetPlan } from '../templatePlan.js';
-import { cardCell } from './tankCard.js';
+import { form } from '../plan/form.js';
+import { line } from '../plan/line.js';
+import { sheetPlan } from '../plan/sheetPlan.js';
+import type { SheetPlan } from '../plan/templatePlan.js';
+import { asOf, rowsBelowTable } from '../sheets/asOf.js';
+import { doNow } from '../sheets/doNow.js';
 
 /** Times and readings with their heading, so that a row named in an answer is the row of the sheet Log. */
-export const readings = 'Log[[#All],[Date and time]],Log[[#All],[Copper mg/L]]';
-const form = cardCell('Form');
-const [gap, confirm] = [cardCell('Longest gap h'), cardCell('Confirm')];
-const accuracy = cardCell('Meter accuracy mg/L');
+const readings = 'Log[[#All],[Date and time]],Log[[#All],[Copper mg/L]]';
+const hold = `${readings},{$Card!Form$}`;
+const terms = '{$Card!Longest gap h$},{$Card!Confirm$}';
+/** The arguments of the hold up to a moment, and to the days of the card. */
+export const holdToMoment = `${hold},AsOf,,${terms}`;
+export const holdToDays = `${hold},{$Card!Days$},,${terms}`;
+
+const columns = 6;
 const noHold = '"no hold runs"';
+const chance = `QT.HOLDCHANCE(${hold},{$Card!Meter accuracy mg/L$},{$Card!Meter percent$})`;
 
-/** Arguments of the hold after the band: up to a moment, or to a number of days. */
-export const holdTerms = `AsOf,,${gap},${confirm}`;
-export const endTerms = `${cardCell('Days')},,${gap},${confirm}`;
+const whereItStands = form({
+  at: 'A8',
+  title: 'The hold',
+  columns,
+  valueColumns: 2,
+  besideColumns: 3,
+  looks: { answer: 'answer', beside: 'remark' },
+  height: 18,
+  lines: [
+    {
+      key: ['band low', 'band high'],
+      label: 'Band of this copper',
+      answer: '=QT.BAND({$Card!Form$})',
+      fills: 2,
+      format: '0.00',
+      beside: 'low and high limit, mg/L',
+    },
+    {
+      key: 'held',
+      label: 'Unbroken days held',
+      answer: `=IFNA(QT.HOLDDAYS(${holdToMoment}),"not tested yet")`,
+      format: '0.00',
+      beside: 'at most 36 hours are counted past the last test',
+    },
+    {
+      label: 'Hold began',
+      answer: `=IFNA(QT.HOLDSTART(${holdToMoment}),${noHold})`,
+      format: 'yyyy-mm-dd hh:mm',
+      beside: 'the first reading in the band of the hold that runs',
+    },
+    {
+      label: 'Days are full on',
+      answer: `=IFNA(QT.HOLDENDS(${holdToDays}),${noHold})`,
+      format: 'yyyy-mm-dd hh:mm',
+      beside: 'if every test until then is in the band, and a test then still is',
+    },
+    {
+      label: 'Chance that it never dipped',
+      answer: `=IF({$Card!Meter accuracy mg/L$}="","no accuracy on the card",IFNA(${chance},${noHold}))`,
+      format: '[>=0.995]"over 99%";0%',
+      beside: 'given how good the meter is; it knows chance errors only, and is no promise',
+    },
+    {
+      label: 'May the fish go?',
+      answer: '=LET(gates,QT.READY(Log[#All],Card,AsOf),INDEX(gates,ROWS(gates),1))',
+      beside: 'the last row of the sheet Ready, where every gate has its reason',
+    },
+  ],
+});
 
-const at = { moment: 5, hold: 9, gates: 14, tasks: 17 } as const;
-const tasks = doNowRows('=QT.DONOW(Log[#All],Card,AsOf)', at.tasks);
-
-const lines: readonly PlanCell[][] = [
-  ['Band of this copper', `=QT.BAND(${form})`, null, 'low and high limit, mg/L'],
-  [
-    'Unbroken days held',
-    `=IFNA(QT.HOLDDAYS(${readings},${form},${holdTerms}),"not tested yet")`,
-    null,
-    'at most 36 hours are counted past the last test',
-  ],
-  [
-    'Hold began',
-    `=IFNA(QT.HOLDSTART(${readings},${form},${holdTerms}),${noHold})`,
-    null,
-    'the first reading in the band of the hold that runs',
-  ],
-  [
-    'Days are full on',
-    `=IFNA(QT.HOLDENDS(${readings},${form},${endTerms}),${noHold})`,
-    null,
-    'if every test until then is in the band, and a test then still is',
-  ],
-  [
-    'Chance that it never dipped',
-    `=IF(${accuracy}="","no accuracy on the card",IFNA(QT.HOLDCHANCE(${readings},${form},${accuracy},${cardCell('Meter percent')}),${noHold}))`,
-    null,
-    'given how good the meter is; it knows chance errors only, and is no promise',
-  ],
-  [
-    'May the fish go?',
-    '=LET(gates,QT.READY(Log[#All],Card,AsOf),INDEX(gates,ROWS(gates),1))',
-    null,
-    'the last row of the sheet Ready, where every gate has its reason',
-  ],
-];
+const days = '"Held "&ROUND({held},1)&" of "&{$Card!Days$}&" days without a break"';
+const next =
+  '{DONOW.Do first}&IF(ISNUMBER({DONOW.Amount first})," "&ROUND({DONOW.Amount first},1)&" "&{DONOW.Unit first},"")';
+const headline = `=IF(ISNUMBER({held}),IF({held}>0,${days},"No hold is running"),"No reading yet")&". Next: "&${next}`;
 
 /** Where the treatment stands at this moment, and what is due. */
-export const tankNow: SheetPlan = {
+export const tankNow: SheetPlan = sheetPlan({
   name: 'Now',
   tab: 'answer',
-  widths: [34, 20, 14, 18, 72, 11],
-  heights: [
-    { rows: [1, 1], height: 28 },
-    { rows: [2, 2], height: 36 },
-    { rows: [at.moment, at.moment + 1], height: 18 },
-    { rows: [at.hold, at.gates], height: 18 },
-    ...tasks.heights,
-  ],
-  blocks: [
-    { at: 'A1', cells: [['Now']] },
-    { at: 'A2', cells: [[headline()]] },
-    { at: `A${at.moment - 1}`, cells: [['The moment']] },
-    {
-      at: `A${at.moment}`,
-      cells: [
-        ['As of', asOf.formula, null, asOf.note],
-        ['Rows', rowsBelowTable('A')],
-      ],
-    },
-    { at: `A${at.hold - 1}`, cells: [['The hold']] },
-    { at: `A${at.hold}`, cells: lines },
-    ...tasks.blocks,
-  ],
-  looks: [
-    { range: 'A1:F1', look: 'title' },
-    { range: 'A2:F2', look: 'state' },
-    ...[at.moment, at.hold].map((row) => ({ range: `A${row - 1}:F${row - 1}`, look: 'section' as const })),
-    { range: `A${at.moment}:A${at.moment + 1}`, look: 'label' },
-    { range: `B${at.moment}`, look: 'answer' },
-    { range: `C${at.moment}:F${at.moment}`, look: 'remark' },
-    { range: `B${at.moment + 1}:F${at.moment + 1}`, look: 'remark' },
-    { range: `A${at.hold}:A${at.gates}`, look: 'label' },
-    { range: `B${at.hold}:C${at.gates}`, look: 'answer' },
-    { range: `D${at.hold}:F${at.gates}`, look: 'remark' },
-    ...tasks.looks,
-  ],
-  formats: [
-    { range: `B${at.moment}`, format: 'yyyy-mm-dd hh:mm' },
-    { range: `B${at.hold}:C${at.hold + 1}`, format: '0.00' },
-    { range: `B${at.hold + 2}:B${at.hold + 3}`, format: 'yyyy-mm-dd hh:mm' },
-    { range: `B${at.hold + 4}`, format: '[>=0.995]"over 99%";0%' },
-    ...tasks.formats,
-  ],
-  merged: ['A2:F2'],
-  conditions: [
-    { range: `B${at.moment + 1}`, rules: [{ when: `LEFT($B$${at.moment + 1},3)<>"all"`, tone: 'guard' }] },
-    ...tasks.conditions,
-  ],
   page: { orientation: 'landscape' },
-};
-
-function headline(): string {
-  const held = `B${at.hold + 1}`;
-  const [what, amount, unit] = ['A', 'B', 'C'].map((column) => `${column}${at.tasks + 1}`);
-  const days = `"Held "&ROUND(${held},1)&" of "&${cardCell('Days')}&" days without a break"`;
-  const next = `${what}&IF(ISNUMBER(${amount})," "&ROUND(${amount},1)&" "&${unit},"")`;
-  return `=IF(ISNUMBER(${held}),IF(${held}>0,${days},"No hold is running"),"No reading yet")&". Next: "&${next}`;
-}
-
-export const asOfCell = `Now!$B$${at.moment}`;
-export const bandCells = { low: `Now!$B$${at.hold}`, high: `Now!$C$${at.hold}` };
+  parts: [
+    line('A1', 'Now', 'title', { columns, height: 28 }),
+    line('A2', headline, 'state', { columns, isMerged: true, height: 36 }),
+    line('A4', 'The moment', 'section', { columns }),
+    line('C5', '', 'remark', { columns: 4 }),
+    line('D5', asOf.note, 'remark'),
+    form({
+      at: 'A5',
+      looks: { answer: 'answer' },
+      height: 18,
+      lines: [{ key: 'asOf', label: 'As of', answer: asOf.formula, format: 'yyyy-mm-dd hh:mm' }],
+    }),
+    line('A6', 'Rows', 'label', { height: 18 }),
+    line('B6', '', 'remark', { columns: 5 }),
+    line('B6', rowsBelowTable, 'remark', { key: 'rows', rules: [{ when: 'LEFT({$rows$},3)<>"all"', tone: 'guard' }] }),
+    whereItStands,
+    ...doNow('Log[#All],Card,AsOf', 16),
+  ],
+});

@@ -1,5 +1,3 @@
-import { answersNote } from '../sheets/answersNote.js';
-
 /** The first sheet of the workbook of one tank. */
 export const tankStart = {
   title: 'Copper quarantine log: one tank',
@@ -15,7 +13,7 @@ export const tankStart = {
     ],
     [
       'Delete the examples',
-      'Mark the example rows in Log and delete them as rows of the table. From then on Now looks at the clock, no longer at the last row.',
+      'Select the example rows in Log and delete them as rows of the table. From then on Now looks at the clock, no longer at the last row.',
     ],
     [
       'Write a row each time',
@@ -39,5 +37,4 @@ export const tankStart = {
     ['Deaths', 'Deaths by lot, beside the published yardstick'],
     ['Chart', 'Readings, the level that the log explains, and the band'],
   ],
-  answers: answersNote,
 } as const;

@@ -1,8 +1,12 @@
-import type { PlanCell, SheetPlan } from '../sheetPlan.js';
-import { pastLogRange } from './pastLog.js';
+import { answerTable } from '../../plan/answerTable.js';
+import { form } from '../../plan/form.js';
+import { line } from '../../plan/line.js';
+import { bodies } from '../../plan/column.js';
+import { demoSheet } from '../demoSheet.js';
 import { pastColumns } from './pastRows.js';
 
-const card: readonly (readonly PlanCell[])[] = [
+/** As the keeper wrote it. */
+export const pastCardRows = [
   ['Tank', 'Hospital tank 1'],
   ['Net volume', '55 gal'],
   ['Copper', 'chelated copper'],
@@ -14,52 +18,56 @@ const card: readonly (readonly PlanCell[])[] = [
   ['Salinity', '32 ppt'],
   ['pH', 8.1],
   ['Stand', 'left of the door'],
-];
-const first = 4;
-const last = first + card.length - 1;
-const headingsLast = first + pastColumns.length;
+] as const;
 
-/** The card, as another sheet refers to it. */
-export const pastCardRange = `'Past card'!A${first}:B${last}`;
+const understood = answerTable({
+  at: 'D4',
+  id: 'CARD',
+  given: '{card}',
+  columns: {
+    ...{ Name: { width: 140 }, Value: { width: 150, format: '0.00' }, Unit: { width: 70 } },
+    'Read as': { width: 150 },
+  },
+  room: pastCardRows.length,
+  body: bodies.log,
+  ruled: 'any',
+});
+const headings = answerTable({
+  at: { row: understood.heading, column: understood.lastColumn + 2 },
+  id: 'HEADINGS',
+  given: '{Past log!log+}',
+  columns: { Heading: { width: 140 }, 'Read as': { width: 140 }, Unit: { width: 70 } },
+  room: pastColumns.length,
+  body: bodies.log,
+  ruled: 'any',
+});
 
 /** The card of the past treatment, and how the card and the log's headings are understood. */
-export const pastCard: SheetPlan = {
+export const pastCard = demoSheet({
   name: 'Past card',
-  widths: [140, 150, 40, 140, 150, 70, 150, 40, 140, 140, 70],
-  rows: 60,
-  frozenRows: 1,
-  blocks: [
-    {
-      at: 'A1',
-      cells: [['A past treatment at Lantern Quay Marine (invented), before it is audited: is it understood?']],
-    },
-    { at: 'A3', cells: [['The card, as the keeper wrote it']] },
-    { at: `A${first}`, cells: card },
-    { at: 'D3', cells: [['How the card is understood']] },
-    { at: `D${first}`, cells: [[`=QT.CARD(A${first}:B${last})`]] },
-    { at: 'I3', cells: [['How the headings of the sheet Past log are']] },
-    { at: `I${first}`, cells: [[`=QT.HEADINGS(${pastLogRange})`]] },
-    {
-      at: `A${last + 3}`,
-      cells: [
-        ['What is unknown is left out of every answer. Gallons are US gallons unless the card says imperial;'],
-        ['degrees Fahrenheit and specific gravity are turned into °C and g/kg.'],
-      ],
-    },
+  title: 'A past treatment at Lantern Quay Marine (invented), before it is audited: is it understood?',
+  isLog: true,
+  gap: 40,
+  parts: [
+    form({
+      at: 'A3',
+      title: 'The card, as the keeper wrote it',
+      columns: 2,
+      widths: [140, 150],
+      key: 'card',
+      lines: pastCardRows.map(([label, given]) => ({ label, given })),
+    }),
+    line('D3', 'How the card is understood', 'section', { columns: understood.columns.size }),
+    understood,
+    line({ row: 2, column: headings.firstColumn }, 'How the headings of the sheet Past log are', 'section', {
+      columns: headings.columns.size,
+    }),
+    headings,
+    line(
+      'A17',
+      'What is unknown is left out of every answer. Gallons are US gallons unless the card says imperial;',
+      'aside',
+    ),
+    line('A18', 'degrees Fahrenheit and specific gravity are turned into °C and g/kg.', 'aside'),
   ],
-  looks: [
-    { range: 'A1:K1', look: 'title' },
-    { range: 'A3:B3', look: 'section' },
-    { range: 'D3:G3', look: 'section' },
-    { range: 'I3:K3', look: 'section' },
-    { range: `A${first}:A${last}`, look: 'label' },
-    { range: `B${first}:B${last}`, look: 'input' },
-    { range: `A${last + 3}:A${last + 4}`, look: 'note' },
-    { range: `D${first}:G${first}`, look: 'heading' },
-    { range: `D${first + 1}:G${last + 1}`, look: 'log' },
-    { range: `I${first}:K${first}`, look: 'heading' },
-    { range: `I${first + 1}:K${headingsLast}`, look: 'log' },
-  ],
-  formats: [{ range: `E${first + 1}:E${last + 1}`, format: '0.00' }],
-  merged: [],
-};
+});

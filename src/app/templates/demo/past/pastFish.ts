@@ -1,43 +1,43 @@
-import type { SheetPlan } from '../sheetPlan.js';
-import { pastCardRange } from './pastCard.js';
-import { pastLogRange } from './pastLog.js';
+import { answerTable } from '../../plan/answerTable.js';
+import { line } from '../../plan/line.js';
+import { bodies } from '../../plan/column.js';
+import { demoSheet } from '../demoSheet.js';
+import { pastLogAndCard } from './pastLog.js';
 
-const days = 4;
-const daysLast = days + 8;
-const deaths = daysLast + 3;
-const deathsLast = deaths + 2;
+const deaths = answerTable({
+  at: 'A15',
+  id: 'DEATHS',
+  given: pastLogAndCard,
+  columns: {
+    ...{ Lot: { width: 440 }, 'Came in': { width: 136 }, 'Dead on arrival': { width: 130 }, Raising: { width: 136 } },
+    ...{ Hold: { width: 90 }, Observation: { width: 110 }, Left: { width: 90 }, '% after arrival': { width: 140 } },
+  },
+  room: 2,
+  body: bodies.small,
+  ruled: 'any',
+});
+const columns = deaths.columns.size;
 
 /** Each fish of the past treatment with its own days, and the deaths beside the published yardstick. */
-export const pastFish: SheetPlan = {
+export const pastFish = demoSheet({
   name: 'Past fish',
-  widths: [440, 136, 130, 136, 90, 110, 90, 140],
-  rows: 60,
-  frozenRows: 1,
-  blocks: [
-    { at: 'A1', cells: [['The fish of the past treatment: each has its own days, and every death is counted']] },
-    { at: `A${days - 1}`, cells: [['Hold days of each fish, on the morning after day 30 by the keeper’s count']] },
-    { at: `A${days}`, cells: [[`=QT.FISHDAYS(${pastLogRange},${pastCardRange},'Past steps'!D3)`]] },
-    { at: `A${deaths - 1}`, cells: [['Deaths, to the end of the log']] },
-    { at: `A${deaths}`, cells: [[`=QT.DEATHS(${pastLogRange},${pastCardRange})`]] },
+  title: 'The fish of the past treatment: each has its own days, and every death is counted',
+  parts: [
+    line('A3', 'Hold days of each fish, on the morning after day 30 by the keeper’s count', 'section', { columns }),
+    // The heading runs on above the columns of the table below, as far as notes do.
+    line('A4', '', 'heading', { columns }),
+    line('A5', '', 'spill', { columns, rows: 8 }),
+    answerTable({
+      at: 'A4',
+      id: 'FISHDAYS',
+      given: `${pastLogAndCard},{Past steps!asOf}`,
+      columns: {
+        ...{ Fish: { width: 440 }, Arrived: { width: 136 }, 'Hold days': { width: 130, format: '0.00' } },
+        ...{ 'Ready on': { width: 136 }, Note: { width: 90 } },
+      },
+      room: 8,
+    }),
+    line('A14', 'Deaths, to the end of the log', 'section', { columns }),
+    deaths,
   ],
-  looks: [
-    { range: 'A1:H1', look: 'title' },
-    { range: `A${days - 1}:H${days - 1}`, look: 'section' },
-    { range: `A${days}:B${days}`, look: 'heading' },
-    { range: `C${days}`, look: 'numberHeading' },
-    { range: `D${days}:H${days}`, look: 'heading' },
-    { range: `A${days + 1}:H${daysLast}`, look: 'spill' },
-    { range: `A${deaths - 1}:H${deaths - 1}`, look: 'section' },
-    { range: `A${deaths}`, look: 'heading' },
-    { range: `B${deaths}:H${deaths}`, look: 'numberHeading' },
-    { range: `A${deaths + 1}:H${deathsLast}`, look: 'wrapped' },
-  ],
-  formats: [
-    { range: `B${days + 1}:B${daysLast}`, format: 'yyyy-mm-dd hh:mm' },
-    { range: `C${days + 1}:C${daysLast}`, format: '0.00' },
-    { range: `D${days + 1}:D${daysLast}`, format: 'yyyy-mm-dd hh:mm' },
-    { range: `B${deaths + 1}:G${deathsLast}`, format: '0' },
-    { range: `H${deaths + 1}:H${deathsLast}`, format: '0.0' },
-  ],
-  merged: [],
-};
+});

@@ -1,60 +1,54 @@
-import type { SheetPlan } from '../sheetPlan.js';
-import { pastCardRange } from './pastCard.js';
-import { pastLogRange } from './pastLog.js';
+import { answerTable } from '../../plan/answerTable.js';
+import { form } from '../../plan/form.js';
+import { line } from '../../plan/line.js';
+import { rows } from '../../plan/rows.js';
+import { demoSheet } from '../demoSheet.js';
+import { pastLogAndCard } from './pastLog.js';
 
-const first = 4;
-const last = first + 130;
+const level = { width: 90 };
+const levels = answerTable({
+  at: 'A4',
+  id: 'LEVELS',
+  given: pastLogAndCard,
+  columns: { When: { width: 140 }, Expected: level, Low: level, High: level, Reading: level, 'Off by': level },
+  room: 130,
+});
+const beside = levels.lastColumn + 2;
 
 /** The level of the past treatment by mass balance, beside each reading. */
-export const pastLevels: SheetPlan = {
+export const pastLevels = demoSheet({
   name: 'Past levels',
-  widths: [140, 90, 90, 90, 90, 90, 22, 250, 90, 60],
-  rows: last + 20,
-  frozenRows: first,
-  blocks: [
-    { at: 'A1', cells: [['The level by mass balance: what doses, water changes and loss make of it, in mg/L']] },
-    {
-      at: 'A2',
-      cells: [['One formula, in A4: a row for each test, dose and change. Low and High are a band of 95 %.']],
-    },
-    { at: `A${first}`, cells: [[`=QT.LEVELS(${pastLogRange},${pastCardRange})`]] },
-    { at: `H${first}`, cells: [['From this table', null, null]] },
-    {
-      at: `H${first + 1}`,
-      cells: [
-        ['Readings', `=COUNT(E${first + 1}:E${last})`, null],
-        ['Highest level', `=MAX(B${first + 1}:B${last})`, 'mg/L'],
-        ['Reading most above what was expected', `=MAX(F${first + 1}:F${last})`, 'mg/L'],
-        ['Reading most below', `=MIN(F${first + 1}:F${last})`, 'mg/L'],
+  title: 'The level by mass balance: what doses, water changes and loss make of it, in mg/L',
+  gap: 22,
+  frozenRows: 4,
+  parts: [
+    line('A2', 'One formula, in A4: a row for each test, dose and change. Low and High are a band of 95 %.', 'aside'),
+    levels,
+    line({ row: 3, column: beside }, 'From this table', 'heading', { columns: 3 }),
+    form({
+      at: { row: 4, column: beside },
+      widths: [250, 90, 60],
+      lines: [
+        { label: 'Readings', answer: '=COUNT({LEVELS.Reading})', format: '0' },
+        { label: 'Highest level', answer: '=MAX({LEVELS.Expected})', format: '0.00', beside: 'mg/L' },
+        {
+          label: 'Reading most above what was expected',
+          answer: '=MAX({LEVELS.Off by})',
+          format: '0.00',
+          beside: 'mg/L',
+        },
+        { label: 'Reading most below', answer: '=MIN({LEVELS.Off by})', format: '0.00', beside: 'mg/L' },
       ],
-    },
-    {
-      at: `H${first + 6}`,
+    }),
+    rows({
+      at: { row: 9, column: beside },
       cells: [
         ['Two rows at one time are before and after a dose or a water change.'],
         ['Expected is what the whole log leads to, Off by the reading less that.'],
         ['Both doses of the evening of 7 January are in the water, and the'],
         ['change of 13 January takes the level below 1.95 mg/L.'],
       ],
-    },
+      looks: ['aside'],
+    }),
   ],
-  looks: [
-    { range: 'A1:J1', look: 'title' },
-    { range: 'A2', look: 'note' },
-    { range: `A${first}`, look: 'heading' },
-    { range: `B${first}:F${first}`, look: 'numberHeading' },
-    { range: `A${first + 1}:F${last}`, look: 'spill' },
-    { range: `H${first}:J${first}`, look: 'heading' },
-    { range: `H${first + 1}:H${first + 4}`, look: 'label' },
-    { range: `I${first + 1}:I${first + 4}`, look: 'answer' },
-    { range: `J${first + 1}:J${first + 4}`, look: 'unit' },
-    { range: `H${first + 6}:H${first + 9}`, look: 'note' },
-  ],
-  formats: [
-    { range: `A${first + 1}:A${last}`, format: 'yyyy-mm-dd hh:mm' },
-    { range: `B${first + 1}:F${last}`, format: '0.00' },
-    { range: `I${first + 1}`, format: '0' },
-    { range: `I${first + 2}:I${first + 4}`, format: '0.00' },
-  ],
-  merged: [],
-};
+});

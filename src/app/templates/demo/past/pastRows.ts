@@ -1,24 +1,25 @@
+import type { TableColumn } from '../../plan/column.js';
+import type { Content } from '../../plan/templatePlan.js';
 import { serialOf } from '../serialOf.js';
-import type { PlanCell } from '../sheetPlan.js';
 
-/** The log's columns in the keeper's own words, each with its width in pixels. */
-export const pastColumns: readonly (readonly [heading: string, width: number])[] = [
-  ['Date', 86],
-  ['Time', 68],
-  ['Cu test', 72],
-  ['meds mL', 70],
-  ['PWC gal', 66],
-  ['S.G.', 50],
-  ['Temp F', 60],
-  ['NH3', 46],
-  ['new fish', 150],
-  ['moved', 138],
-  ['morts', 70],
-  ['feeding', 126],
-  ['day #', 48],
-  ['lights', 46],
-  ['who', 40],
-  ['comments', 236],
+/** The log's columns in the keeper's own words and widths; how the numbers of a column were meant to be seen. */
+export const pastColumns: readonly TableColumn[] = [
+  { heading: 'Date', kind: 'time', width: 86, format: 'yyyy-mm-dd' },
+  { heading: 'Time', kind: 'text', width: 68 },
+  { heading: 'Cu test', kind: 'number', width: 72, format: '0.00' },
+  { heading: 'meds mL', kind: 'number', width: 70, format: '0.0' },
+  { heading: 'PWC gal', kind: 'number', width: 66, format: '0.0' },
+  { heading: 'S.G.', kind: 'number', width: 50, format: '0.000' },
+  { heading: 'Temp F', kind: 'number', width: 60, format: '0.0' },
+  { heading: 'NH3', kind: 'number', width: 46, format: '0.00' },
+  { heading: 'new fish', kind: 'text', width: 150 },
+  { heading: 'moved', kind: 'text', width: 138 },
+  { heading: 'morts', kind: 'text', width: 70 },
+  { heading: 'feeding', kind: 'text', width: 126 },
+  { heading: 'day #', kind: 'number', width: 48 },
+  { heading: 'lights', kind: 'text', width: 46 },
+  { heading: 'who', kind: 'text', width: 40 },
+  { heading: 'comments', kind: 'text', width: 236 },
 ];
 
 /**
@@ -87,12 +88,12 @@ const kept = `
 const columns = { date: 0, time: 1 };
 
 /** The rows as cells. */
-export const pastRows: readonly (readonly PlanCell[])[] = kept
+export const pastRows: readonly (readonly Content[])[] = kept
   .trim()
   .split('\n')
   .map((line) => line.split('|').map((cell, column) => contentOf(cell.trim(), column)));
 
-function contentOf(written: string, column: number): PlanCell {
+function contentOf(written: string, column: number): Content {
   if (written === '') return null;
   if (column === columns.date) return serialOf(`${written} 00:00`);
   if (written.startsWith("'")) return written.slice(1);

@@ -1,55 +1,48 @@
+import { answerTable } from '../../plan/answerTable.js';
+import { line } from '../../plan/line.js';
+import { bodies } from '../../plan/column.js';
+import { demoSheet } from '../demoSheet.js';
 import { serialOf } from '../serialOf.js';
-import type { SheetPlan } from '../sheetPlan.js';
-import { pastCardRange } from './pastCard.js';
-import { pastLogRange } from './pastLog.js';
+import { pastLogAndCard } from './pastLog.js';
 
-const headings = 6;
-const last = headings + 9;
+const heading = 5;
+const room = 9;
+
+const tasks = answerTable({
+  at: { row: heading, column: 0 },
+  id: 'DONOW',
+  given: `${pastLogAndCard},{asOf}`,
+  columns: {
+    ...{ Do: { width: 120 }, Amount: { width: 66 }, Unit: { width: 74 }, By: { width: 128 }, Why: { width: 278 } },
+  },
+  room,
+  body: bodies.small,
+  ruled: 'any',
+});
+const gates = answerTable({
+  at: { row: heading, column: tasks.lastColumn + 2 },
+  id: 'READY',
+  given: `${pastLogAndCard},{asOf}`,
+  columns: { Gate: { width: 136 }, Met: { width: 60 }, Since: { width: 128 }, Why: { width: 374 } },
+  room,
+  body: bodies.small,
+  ruled: 'any',
+});
 
 /** What was to be done on the morning on which the keeper took the copper out, and which gates were met. */
-export const pastSteps: SheetPlan = {
+export const pastSteps = demoSheet({
   name: 'Past steps',
-  widths: [120, 66, 74, 128, 278, 16, 136, 60, 128, 374],
-  rows: 60,
-  frozenRows: 1,
-  blocks: [
-    { at: 'A1', cells: [['The past treatment at one moment: what to do, and may the fish go?']] },
-    {
-      at: 'A3',
-      cells: [
-        [
-          'As of',
-          null,
-          null,
-          serialOf('2026-02-08 07:30'),
-          'the morning after day 30 by the keeper’s count; in use write =NOW()',
-        ],
-      ],
-    },
-    { at: `A${headings - 1}`, cells: [['What to do']] },
-    { at: `A${headings}`, cells: [[`=QT.DONOW(${pastLogRange},${pastCardRange},D3)`]] },
-    { at: `G${headings - 1}`, cells: [['May the fish go?']] },
-    { at: `G${headings}`, cells: [[`=QT.READY(${pastLogRange},${pastCardRange},D3)`]] },
+  title: 'The past treatment at one moment: what to do, and may the fish go?',
+  gap: 16,
+  parts: [
+    line('A3', 'As of', 'label', { columns: 3 }),
+    line('D3', serialOf('2026-02-08 07:30'), 'inputNumber', { key: 'asOf', format: 'yyyy-mm-dd hh:mm' }),
+    line('E3', 'the morning after day 30 by the keeper’s count; in use write =NOW()', 'aside'),
+    line({ row: heading - 1, column: 0 }, 'What to do', 'section', { columns: tasks.columns.size }),
+    tasks,
+    line({ row: heading - 1, column: gates.firstColumn }, 'May the fish go?', 'section', {
+      columns: gates.columns.size,
+    }),
+    gates,
   ],
-  looks: [
-    { range: 'A1:J1', look: 'title' },
-    { range: 'A3:C3', look: 'label' },
-    { range: 'D3', look: 'input' },
-    { range: 'E3', look: 'note' },
-    { range: `A${headings - 1}:E${headings - 1}`, look: 'section' },
-    { range: `G${headings - 1}:J${headings - 1}`, look: 'section' },
-    { range: `A${headings}`, look: 'heading' },
-    { range: `B${headings}`, look: 'numberHeading' },
-    { range: `C${headings}:E${headings}`, look: 'heading' },
-    { range: `A${headings + 1}:E${last}`, look: 'wrapped' },
-    { range: `G${headings}:J${headings}`, look: 'heading' },
-    { range: `G${headings + 1}:J${last}`, look: 'wrapped' },
-  ],
-  formats: [
-    { range: 'D3', format: 'yyyy-mm-dd hh:mm' },
-    { range: `B${headings + 1}:B${last}`, format: '0.0' },
-    { range: `D${headings + 1}:D${last}`, format: 'yyyy-mm-dd hh:mm' },
-    { range: `I${headings + 1}:I${last}`, format: 'yyyy-mm-dd hh:mm' },
-  ],
-  merged: [],
-};
+});

@@ -1,54 +1,46 @@
-import type { PlanCell, SheetPlan } from '../sheetPlan.js';
-import type { ShopRow } from './shopRow.js';
+import { bodies, type TableColumn } from '../../plan/column.js';
+import { table } from '../../plan/table.js';
+import type { Content } from '../../plan/templatePlan.js';
+import { demoSheet } from '../demoSheet.js';
 import { shopRows } from './shopRows.js';
+import type { ShopRow } from './simulatedRows.js';
 
-const columns: readonly (readonly [heading: string, width: number, cell: (row: ShopRow) => PlanCell | undefined])[] = [
-  ['System', 60, ({ system }) => system],
-  ['Date and time', 126, ({ when }) => when],
-  ['Cu ppm', 64, ({ copper }) => copper],
-  ['Dose mL', 72, ({ dose }) => dose],
-  ['WC L', 54, ({ change }) => change],
-  ['Top-off L', 68, ({ topOff }) => topOff],
-  ['Salinity', 66, ({ salinity }) => salinity],
-  ['Temp C', 62, ({ temperature }) => temperature],
-  ['Fish in', 252, ({ fishIn }) => fishIn],
-  ['Fish out', 136, ({ fishOut }) => fishOut],
-  ['Dead', 48, ({ dead }) => dead],
-  ['Eating?', 134, ({ eating }) => eating],
-  ['Initials', 58, ({ by }) => by],
-  ['Notes', 210, ({ note }) => note],
+interface ShopColumn extends TableColumn {
+  readonly cell: (row: ShopRow) => Content | undefined;
+}
+
+const amount = { kind: 'number', format: '0.0' } as const;
+const columns: readonly ShopColumn[] = [
+  { heading: 'System', width: 60, kind: 'text', cell: ({ system }) => system },
+  { heading: 'Date and time', width: 126, kind: 'time', cell: ({ when }) => when },
+  { heading: 'Cu ppm', width: 64, kind: 'number', format: '0.00', cell: ({ copper }) => copper },
+  { heading: 'Dose mL', width: 72, ...amount, cell: ({ dose }) => dose },
+  { heading: 'WC L', width: 54, ...amount, cell: ({ change }) => change },
+  { heading: 'Top-off L', width: 68, ...amount, cell: ({ topOff }) => topOff },
+  { heading: 'Salinity', width: 66, ...amount, cell: ({ salinity }) => salinity },
+  { heading: 'Temp C', width: 62, ...amount, cell: ({ temperature }) => temperature },
+  { heading: 'Fish in', width: 252, kind: 'text', cell: ({ fishIn }) => fishIn },
+  { heading: 'Fish out', width: 136, kind: 'text', cell: ({ fishOut }) => fishOut },
+  { heading: 'Dead', width: 48, kind: 'number', cell: ({ dead }) => dead },
+  { heading: 'Eating?', width: 134, kind: 'text', cell: ({ eating }) => eating },
+  { heading: 'Initials', width: 58, kind: 'text', cell: ({ by }) => by },
+  { heading: 'Notes', width: 210, kind: 'text', cell: ({ note }) => note },
 ];
 
-/** The last row the answers look at: room for the weeks to come. */
-const lastRow = 1700;
-
-/** The whole log with its headings, as another sheet refers to it. */
-export const shopLogRange = `'Shop log'!A1:N${lastRow}`;
-/** Its column of system names. */
-export const shopLogSystems = `'Shop log'!A1:A${lastRow}`;
-
 /** The shared sheet of all systems, as three people filled it. It begins in row 1, so a row named in a message is its row. */
-export const shopLog: SheetPlan = {
+export const shopLog = demoSheet({
   name: 'Shop log',
-  widths: columns.map(([, width]) => width),
-  rows: lastRow + 20,
-  frozenRows: 1,
-  blocks: [
-    { at: 'A1', cells: [columns.map(([heading]) => heading)] },
-    { at: 'A2', cells: shopRows.map((row) => columns.map(([, , cell]) => cell(row) ?? null)) },
+  isLog: true,
+  parts: [
+    table({
+      at: 'A1',
+      key: 'log',
+      columns,
+      rows: shopRows.map((row) => columns.map(({ cell }) => cell(row) ?? null)),
+      // With room for the weeks to come.
+      room: 1699,
+      body: bodies.log,
+      ruled: 'any',
+    }),
   ],
-  looks: [
-    { range: 'A1:B1', look: 'heading' },
-    { range: 'C1:H1', look: 'numberHeading' },
-    { range: 'I1:J1', look: 'heading' },
-    { range: 'K1', look: 'numberHeading' },
-    { range: 'L1:N1', look: 'heading' },
-    { range: `A2:N${lastRow}`, look: 'log' },
-  ],
-  formats: [
-    { range: `B2:B${lastRow}`, format: 'yyyy-mm-dd hh:mm' },
-    { range: `C2:C${lastRow}`, format: '0.00' },
-    { range: `D2:H${lastRow}`, format: '0.0' },
-  ],
-  merged: [],
-};
+});

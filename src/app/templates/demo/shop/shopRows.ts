@@ -1,8 +1,7 @@
 import { serialOf } from '../serialOf.js';
-import type { ShopRow } from './shopRow.js';
 import { shopSystems } from './shopSystems.js';
 import { shopTroubles } from './shopTroubles.js';
-import { simulatedRows } from './simulatedRows.js';
+import { simulatedRows, type ShopRow } from './simulatedRows.js';
 
 /** The moment at which the shop is looked at, a Monday morning. */
 export const shopMoment = serialOf('2026-05-18 09:30');

@@ -1,7 +1,6 @@
 import { serialOf } from '../serialOf.js';
-import { addedRow, changedReadings, leftOut, testFrom } from './planted.js';
-import type { ShopRow } from './shopRow.js';
-import type { ShopSystem } from './shopSystem.js';
+import type { ShopSystem } from './shopSystems.js';
+import type { ShopRow } from './simulatedRows.js';
 
 /** When carbon went into the filter of B2, and how fast it takes copper. [share of the level a day] */
 const carbonAt = '2026-05-16 18:00';
@@ -66,3 +65,43 @@ export const shopTroubles: Readonly<Record<string, (rows: ShopRow[], system: Sho
     leftOut(rows, { from: '2026-05-16 21:30', to: '2026-05-19 00:00' });
   },
 };
+
+/** The row with a copper reading at or next after a time. */
+function testFrom(rows: readonly ShopRow[], time: string): ShopRow {
+  const from = serialOf(time);
+  const found = rows.find(({ when, copper }) => when >= from && copper !== undefined);
+  if (found === undefined) throw new Error(`no test from ${time} on`);
+  return found;
+}
+
+/** Another row of the same system, in its place in time. */
+function addedRow(rows: ShopRow[], time: string, by: string, cells: Partial<ShopRow>): ShopRow {
+  const when = serialOf(time);
+  const row: ShopRow = { ...cells, system: rows[0]?.system ?? '', when, by };
+  const later = rows.findIndex((each) => each.when > when);
+  rows.splice(later < 0 ? rows.length : later, 0, row);
+  return row;
+}
+
+/** Readings from one time to another become what the factor or the rise makes of them. */
+function changedReadings(
+  rows: readonly ShopRow[],
+  { from, to }: { readonly from: string; readonly to: string },
+  level: (written: number, when: number) => number,
+): void {
+  for (const row of rows) {
+    const isIn = row.when > serialOf(from) && row.when < serialOf(to);
+    if (isIn && typeof row.copper === 'number')
+      row.copper = Number(Math.max(0, level(row.copper, row.when)).toFixed(2));
+  }
+}
+
+/** Nobody wrote anything from one time to another, or not this. */
+function leftOut(
+  rows: ShopRow[],
+  { from, to }: { readonly from: string; readonly to: string },
+  fits: (row: ShopRow) => boolean = () => true,
+): void {
+  const kept = rows.filter((row) => row.when <= serialOf(from) || row.when >= serialOf(to) || !fits(row));
+  rows.splice(0, rows.length, ...kept);
+}

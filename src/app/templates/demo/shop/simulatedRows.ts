@@ -14,8 +14,31 @@ import {
   type SimulatedRow,
 } from '../../../../engine/index.js';
 import { serialOf } from '../serialOf.js';
-import type { ShopRow } from './shopRow.js';
-import type { ShopSystem } from './shopSystem.js';
+import type { ShopSystem } from './shopSystems.js';
+
+/** A row of the shop's shared sheet, as somebody wrote it. */
+export interface ShopRow {
+  readonly system: string;
+  /** [serial day] */
+  when: number;
+  /** mg/L, or what stands in the cell. */
+  copper?: number | string;
+  /** [mL] */
+  dose?: number;
+  /** [L] */
+  change?: number;
+  topOff?: number;
+  /** [g/kg] */
+  salinity?: number;
+  /** [°C] */
+  temperature?: number;
+  fishIn?: string;
+  fishOut?: string;
+  dead?: number;
+  eating?: string;
+  note?: string;
+  by: string;
+}
 
 /** What is done within so many days of a test or a top-off is written into its row. */
 const sameVisit = 0.6 / 24;

@@ -1,7 +1,7 @@
 import { pastColumns, pastRows } from '../../../../../src/app/templates/demo/past/pastRows.js';
 
 const column = (heading: string): readonly (string | number | null)[] => {
-  const at = pastColumns.findIndex(([name]) => name === heading);
+  const at = pastColumns.findIndex((each) => each.heading === heading);
   return pastRows.map((row) => row[at] ?? null);
 };
 

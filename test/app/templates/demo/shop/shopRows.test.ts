@@ -1,9 +1,8 @@
 import { copperForms } from '../../../../../src/engine/dose/forms.js';
 import { serialOf } from '../../../../../src/app/templates/demo/serialOf.js';
-import type { ShopRow } from '../../../../../src/app/templates/demo/shop/shopRow.js';
 import { shopMoment, shopRows } from '../../../../../src/app/templates/demo/shop/shopRows.js';
 import { shopSystems } from '../../../../../src/app/templates/demo/shop/shopSystems.js';
-import { simulatedRows } from '../../../../../src/app/templates/demo/shop/simulatedRows.js';
+import { simulatedRows, type ShopRow } from '../../../../../src/app/templates/demo/shop/simulatedRows.js';
 
 const rowsOf = (name: string): readonly ShopRow[] => shopRows.filter(({ system }) => system === name);
 const levels = (rows: readonly ShopRow[]): number[] =>

@@ -1,0 +1,55 @@
+import { answerTable } from '../../plan/answerTable.js';
+import { form } from '../../plan/form.js';
+import { line } from '../../plan/line.js';
+import { bodies } from '../../plan/column.js';
+import { demoSheet } from '../demoSheet.js';
+import { shopCardColumns } from './shopNow.js';
+
+/**
+ * The shared log without the rows of other systems: they are made empty, so that a row named in the audit is the row of the
+ * sheet Shop log. An empty cell stays empty and is not made 0.
+ */
+const itsRows =
+  'IF(({Shop log!log.System+}={system})+({Shop log!log.System+}="System"),' +
+  'IF(ISBLANK({Shop log!log+}),"",{Shop log!log+}),"")';
+
+const card = form({
+  at: 'A3',
+  key: 'card',
+  lines: [
+    { key: 'system', label: 'System', given: 'C3' },
+    ...shopCardColumns.slice(1).map((_, i) => ({
+      label: `=INDEX({Shop!cards headings},1,${i + 2})`,
+      answer: `=INDEX({Shop!cards},MATCH({system},{Shop!cards.System},0),${i + 2})`,
+    })),
+  ],
+});
+const audit = answerTable({
+  at: { row: shopCardColumns.length + 4, column: 0 },
+  id: 'AUDIT',
+  given: `${itsRows},{card},{Shop!asOf}`,
+  columns: {
+    ...{ Severity: { width: 116 }, When: { width: 132 }, Row: { width: 46 }, Finding: { width: 560 } },
+    ...{ Why: { width: 376 }, Source: { width: 160 } },
+  },
+  room: 30,
+  body: bodies.small,
+  ruled: 'any',
+});
+
+/** One system of the shop, chosen in a cell, audited. */
+export const auditedSystem = demoSheet({
+  name: 'One system',
+  title: 'One system of the shop, audited: write its name into the blue cell',
+  parts: [
+    card,
+    line('D3', 'write A1 to C4; its card comes from the sheet Shop, its rows from the sheet Shop log', 'aside'),
+    line(
+      { row: audit.heading - 1, column: 0 },
+      'The audit of its rows: one formula, which makes the rows of the other systems empty; Row is the row of the sheet Shop log',
+      'section',
+      { columns: audit.columns.size },
+    ),
+    audit,
+  ],
+});
