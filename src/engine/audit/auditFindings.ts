@@ -29,16 +29,16 @@ function placeOf({ severity, row }: FindingAt): number {
   return severity === 'verdict' ? 0 : (row ?? 0);
 }
 
-/** Where a rule's findings stand among others of the same row: after those of the rules it yields to, else by code. */
+/** Where a rule's findings stand among others of the same row: the more rules yield to it the earlier, else by code. */
 const rankOf: ReadonlyMap<string, number> = new Map(
   auditRules
-    .map((rule) => ({ codes: Object.keys(rule.codes), depth: depthOf(rule) }))
-    .sort((a, b) => a.depth - b.depth || ((a.codes[0] ?? '') < (b.codes[0] ?? '') ? -1 : 1))
+    .map((rule) => ({ codes: Object.keys(rule.codes), following: followersOf(rule) }))
+    .sort((a, b) => b.following - a.following || ((a.codes[0] ?? '') < (b.codes[0] ?? '') ? -1 : 1))
     .flatMap(({ codes }, rank) => codes.map((code) => [code, rank] as const)),
 );
 
-function depthOf({ yieldsTo }: Finder): number {
-  return yieldsTo.reduce((depth, rule) => Math.max(depth, depthOf(rule) + 1), 0);
+function followersOf(rule: Finder): number {
+  return auditRules.filter(({ yieldsTo }) => yieldsTo.includes(rule)).length;
 }
 
 function isFinding(found: FindingAt & { readonly code: string }): found is Finding {
