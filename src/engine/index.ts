@@ -145,6 +145,7 @@ export { message } from './text/message.js';
 export { meterFitsTable } from './text/meterFitsTable.js';
 export { planTable } from './text/planTable.js';
 export { readyTable } from './text/readyTable.js';
+export { rulesTable } from './text/rulesTable.js';
 export { selfCheckTable } from './text/selfCheckTable.js';
 export { sourceText } from './text/sourceText.js';
 export { systemsTable } from './text/systemsTable.js';

@@ -19,6 +19,8 @@ type Death =
     }
   | { readonly code: 'death-noted'; readonly count: number; readonly onArrival: number; readonly lot: string };
 
+const many = `${cardinal(limits.deathsADay.value)} deaths, or a ${ordinal(1 / limits.deathsOfLot.value)} of a lot,`;
+
 const watchedDays = limits.deathHours.value / hoursPerDay;
 
 /**
@@ -28,7 +30,7 @@ const watchedDays = limits.deathHours.value / hoursPerDay;
  * Source: [Practice].
  */
 export const deaths: Rule<Death> = {
-  about: 'three deaths, or a tenth of a lot, within 24 hours; any other death is noted',
+  about: `${many} within ${limits.deathHours.value} hours; any other death is noted`,
   codes: { deaths: ['danger'], 'death-noted': ['note'] },
   sources: ['Practice'],
   needs: [['dead', 'fish out']],
@@ -68,9 +70,7 @@ function wordsOfMany({ count, hours, lot, lots, of }: Of<'deaths'>): FindingWord
       `${fish(count)}${lots > 1 ? ` of ${lots} lots` : ofLot(lot)} died ${hours < 0.05 ? 'in one entry' : `within ${rounded(hours, 1)} h`}` +
       `${of === null ? '' : `, ${rounded((100 * count) / of, 1)} % of ${of}`}: test ammonia, oxygen and copper now, ` +
       `and call an aquatic veterinarian.`,
-    why:
-      `${capital(cardinal(limits.deathsADay.value))} deaths, or a ${ordinal(1 / limits.deathsOfLot.value)} of a lot, within ` +
-      `${limits.deathHours.value} hours point to the water or to a disease that copper does not treat.`,
+    why: `${capital(many)} within ${limits.deathHours.value} hours point to the water or to a disease that copper does not treat.`,
   };
 }
 

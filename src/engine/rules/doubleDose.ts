@@ -35,7 +35,7 @@ const closeTogether = limits.doubleDose.value / hoursPerDay - secondDays;
  * with a date alone, which do not say how far apart they are.
  */
 export const doubleDose: Rule<DoubleDose> = {
-  about: 'two doses within 3 hours with no test between them',
+  about: `two doses within ${limits.doubleDose.value} hours with no test between them`,
   codes: { 'double-dose': ['danger'] },
   sources: ['Practice'],
   needs: [['dose']],

@@ -30,7 +30,7 @@ const notes =
  * stretch of over 48 h was untested or the last seven days were not without signs.
  */
 export const movedEarly: Rule<Moved> = {
-  about: 'fish moved before 14 days of the hold, or later against the terms of a move',
+  about: `fish moved before ${limits.transferDays.value} days of the hold, or later against the terms of a move`,
   codes: { 'moved-early': ['danger'], 'moved-against-terms': ['warning'] },
   sources: ['Practice'],
   needs: [['fish out', 'note']],

@@ -13,7 +13,7 @@ interface OwnDayCount {
 
 /** The keeper's own count of hold days is off by more than one: a note at the first row of each stretch of rows. */
 export const ownDayCount: Rule<OwnDayCount> = {
-  about: 'the keeper’s own count of hold days is off by more than one',
+  about: 'the keeper’s own count of hold days is off',
   codes: { 'own-day-count': ['note'] },
   sources: ['Practice'],
   needs: [['hold day']],

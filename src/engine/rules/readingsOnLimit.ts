@@ -17,7 +17,7 @@ interface ReadingsOnLimit {
  * wishes. Of a form with an allowance the limit without it counts too, unless it is what the keeper aims at.
  */
 export const readingsOnLimit: Rule<ReadingsOnLimit> = {
-  about: 'three readings in a row exactly at the low limit',
+  about: `${cardinal(limits.readingsOnLimit.value)} readings in a row exactly at the low limit`,
   codes: { 'readings-on-limit': ['warning'] },
   sources: ['Practice'],
   needs: [['copper']],

@@ -17,7 +17,7 @@ interface SecondSigns {
  * Source: [Practice].
  */
 export const secondSigns: Rule<SecondSigns> = {
-  about: 'signs a second time, after a recovery or three clear days',
+  about: `signs a second time, after a recovery or ${cardinal(limits.clearDays.value)} clear days`,
   codes: { 'second-signs': ['danger'] },
   sources: ['Practice'],
   needs: [['signs', 'note']],

@@ -32,7 +32,7 @@ const afterDoses = limits.raiseOver.value / hoursPerDay;
  * Definition: the third reading of the first such row.
  */
 export const wrongForm: Rule<WrongForm> = {
-  about: 'three readings in a row that belong to another form or band',
+  about: `${cardinal(limits.wrongFormReadings.value)} readings in a row that belong to another form or band`,
   codes: { 'wrong-form': ['danger'] },
   sources: ['Practice'],
   needs: [['copper']],

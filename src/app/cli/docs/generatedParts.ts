@@ -1,6 +1,6 @@
 import { exampleTopics } from '../../../../functions/examples.js';
 import { housePicture } from '../../../../test/house/housePicture.js';
-import { limitsTable, type Table } from '../../../engine/index.js';
+import { limitsTable, rulesTable, type Table } from '../../../engine/index.js';
 import type { FunctionCatalogue } from '../../calls/functionCatalogue.js';
 import { functionTables } from './functionTables.js';
 
@@ -16,6 +16,7 @@ export function generatedParts(catalogue: FunctionCatalogue): GeneratedPart[] {
   return [
     { file: 'README.md', name: 'functions', text: functionTables(catalogue, exampleTopics) },
     { file: 'README.md', name: 'limits', text: markdownTable(limitsTable()) },
+    { file: 'README.md', name: 'rules', text: markdownTable(rulesTable()) },
     { file: 'DEVELOPERS.md', name: 'house', text: housePicture() },
   ];
 }
