@@ -28,7 +28,7 @@ export function pairAnswer(result: Result<readonly [number, number], Problem>): 
   return [[numberAnswer({ ok: true, value: first }), numberAnswer({ ok: true, value: second })]];
 }
 
-/** A heading row and its rows; one row that says none where there is nothing to list. */
+/** A heading row and its rows; a single row that says none where there is nothing to list. */
 export function tableAnswer(result: Result<Table, Problem>): TableCell[][] {
   const { columns, rows } = valueOf(result);
   const width = columns.length;

@@ -2,7 +2,7 @@ import { cautionsTable, ok, selfCheckTable } from '../src/engine/index.js';
 import { tableAnswer } from './answer.js';
 
 /**
- * Published values recomputed in place, each beside its source: whether this copy of the functions computes as it should.
+ * Published values recalculated on the spot, each beside its source, to show whether this copy of the functions works correctly.
  * @customfunction SELFCHECK
  * @returns Table with headings: Check, Published, Computed, Agrees, Source.
  */
@@ -11,7 +11,7 @@ export function selfCheckCell(): any[][] {
 }
 
 /**
- * What must be known before copper is used: a poison to fish, invertebrates and people. An aquatic veterinarian decides.
+ * What to know before using copper, which is a poison to fish, invertebrates and people. An aquatic veterinarian decides.
  * @customfunction CAUTIONS
  * @returns Table with heading: Caution.
  */

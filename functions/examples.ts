@@ -159,7 +159,7 @@ const hold: readonly Example[] = [
     name: 'HOLDSTART',
     formula: '=QT.HOLDSTART({46082;46083;46084;46085},{2.1;1.8;2;2.1},"chelated")',
     answer: 46084,
-    shows: 'After the dip on 2026-03-02 the hold begins anew on 2026-03-03.',
+    shows: 'After the dip on 2026-03-02 the hold starts again on 2026-03-03.',
   },
   {
     name: 'HOLDENDS',
@@ -229,7 +229,7 @@ const fishAndPlan: readonly Example[] = [
       [
         'clownfish',
         'usual care',
-        'Usually takes copper that is raised slowly; but Brooklynella, common in clownfish, is not treated by copper.',
+        'Usually tolerates copper that is raised slowly; but Brooklynella, common in clownfish, is not treated by copper.',
         'from memory, unchecked',
       ],
     ],

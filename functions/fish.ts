@@ -13,7 +13,7 @@ import { cellOf } from './cellOf.js';
 import { rangeOf } from './rangeOf.js';
 
 /**
- * What is known of each fish and copper: never, avoid, caution, usual care or not listed. Not listed does not mean tolerant; a veterinarian decides.
+ * What is known about each fish and copper: never, avoid, caution, usual care or not listed. Not listed does not mean tolerant; a veterinarian decides.
  * @customfunction TOLERANCE
  * @param fish Names of fish or groups: a cell, commas between them, or a column. Trade or scientific names.
  * @returns Table with headings: Fish, Advice, Why, Source.

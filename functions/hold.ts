@@ -21,7 +21,7 @@ import { holdQuestion } from './holdQuestion.js';
  * @param band A copper form, a low limit, or two cells low and high. [mg/L]
  * @param [asOf] Count to this time. If omitted, to the last reading. Use NOW(), not TODAY().
  * @param [arrived] When the fish came in. If omitted, the hold counts from its start.
- * @param [longestGap] Longer between tests starts the hold anew; "none" never. [h] If omitted, 96.
+ * @param [longestGap] A longer gap between tests restarts the hold; "none": no limit. [h] If omitted, 96.
  * @param [confirm] 2: the hold starts at the second reading in a row. If omitted, 1.
  * @returns Days held. [days]
  */
@@ -47,7 +47,7 @@ export function holdDaysCell(
  * @param band A copper form, a low limit, or two cells low and high. [mg/L]
  * @param [asOf] Leave later readings out. If omitted, all readings count.
  * @param [arrived] When the fish came in. If omitted, the hold counts from its start.
- * @param [longestGap] Longer between tests starts the hold anew; "none" never. [h] If omitted, 96.
+ * @param [longestGap] A longer gap between tests restarts the hold; "none": no limit. [h] If omitted, 96.
  * @param [confirm] 2: the hold starts at the second reading in a row. If omitted, 1.
  * @returns Serial date and time.
  */
@@ -73,7 +73,7 @@ export function holdStartCell(
  * @param band A copper form, a low limit, or two cells low and high. [mg/L]
  * @param [days] Unbroken days wanted. [days] If omitted, 30.
  * @param [arrived] When the fish came in. If omitted, the hold counts from its start.
- * @param [longestGap] Longer between tests starts the hold anew; "none" never. [h] If omitted, 96.
+ * @param [longestGap] A longer gap between tests restarts the hold; "none": no limit. [h] If omitted, 96.
  * @param [confirm] 2: the hold starts at the second reading in a row. If omitted, 1.
  * @returns Serial date and time.
  */
@@ -92,14 +92,14 @@ export function holdEndsCell(
 }
 
 /**
- * Every reading in time order with its status, its hold day and the days done, and what is to be said of it.
+ * Every reading in time order with its status, its hold day, the days done, and a note.
  * @customfunction HOLDROWS
  * @param when Times of the tests: one column, or date and time of day in two.
  * @param copper Readings, in the same rows. [mg/L]
  * @param band A copper form, a low limit, or two cells low and high. [mg/L]
  * @param [asOf] Leave later readings out. If omitted, all readings count.
  * @param [arrived] When the fish came in. If omitted, the hold counts from its start.
- * @param [longestGap] Longer between tests starts the hold anew; "none" never. [h] If omitted, 96.
+ * @param [longestGap] A longer gap between tests restarts the hold; "none": no limit. [h] If omitted, 96.
  * @param [confirm] 2: the hold starts at the second reading in a row. If omitted, 1.
  * @returns Table with headings: When, Copper, Status, Hold day, Days done, Row, Note.
  */
@@ -127,7 +127,7 @@ export function holdRowsCell(
  * @param band A copper form, a low limit, or two cells low and high. [mg/L]
  * @param [days] Unbroken days wanted. [days] If omitted, 30.
  * @param [arrived] When the fish came in. If omitted, every hold counts from its start.
- * @param [longestGap] Longer between tests starts the hold anew; "none" never. [h] If omitted, 96.
+ * @param [longestGap] A longer gap between tests restarts the hold; "none": no limit. [h] If omitted, 96.
  * @param [confirm] 2: the hold starts at the second reading in a row. If omitted, 1.
  * @returns Table with headings: From, To, Days, Enough, Ended by, Row.
  */

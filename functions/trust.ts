@@ -29,8 +29,8 @@ import { rangeOf } from './rangeOf.js';
  * @param copper Readings, in the same rows. [mg/L]
  * @param band A copper form, a low limit, or two cells low and high. [mg/L]
  * @param accuracy The meter's accuracy, plus or minus, for 95 of 100 readings. [mg/L]
- * @param [percent] To add to it, as a percent of the reading. [%] If omitted, 0.
- * @param [drift] How far the level wanders in a day. [mg/L] If omitted, 1 % of the low limit.
+ * @param [percent] Added to it, as a percent of the reading. [%] If omitted, 0.
+ * @param [drift] How far the level drifts in a day. [mg/L] If omitted, 1 % of the low limit.
  * @returns Chance from 0 to 1.
  */
 export function holdChanceCell(
@@ -61,7 +61,7 @@ export function holdChanceCell(
  * @customfunction AIM
  * @param band A copper form, a low limit, or two cells low and high. [mg/L]
  * @param accuracy The meter's accuracy, plus or minus, for 95 of 100 readings. [mg/L]
- * @param [percent] To add to it, as a percent of the reading. [%] If omitted, 0.
+ * @param [percent] Added to it, as a percent of the reading. [%] If omitted, 0.
  * @param [chance] Chance wanted, from 50 %. [%] If omitted, 95.
  * @returns Reading to keep. [mg/L]
  */
@@ -83,7 +83,7 @@ export function aimCell(band: any[][], accuracy: any, percent?: any, chance?: an
  * @param readsFrom Lowest level the meter can quantify. [mg/L]
  * @param readsTo Highest level the meter can read. [mg/L]
  * @param accuracy The meter's accuracy, plus or minus, for 95 of 100 readings. [mg/L]
- * @param [percent] To add to it, as a percent of the reading. [%] If omitted, 0.
+ * @param [percent] Added to it, as a percent of the reading. [%] If omitted, 0.
  * @returns Table with headings: Can show the low, Can show the top, Keep at least, Why.
  */
 export function meterFitsCell(band: any[][], readsFrom: any, readsTo: any, accuracy: any, percent?: any): any[][] {

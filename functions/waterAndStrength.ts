@@ -53,7 +53,7 @@ export function netVolumeCell(
 }
 
 /**
- * The real volume of a system, from a known dose and the rise of copper it gave once mixed. The dose's own volume is neglected.
+ * The real volume of a system, from a known dose and the rise in copper it gave once mixed. The dose's own volume is neglected.
  * @customfunction VOLUMEBYDOSE
  * @param added Dose added. [mL]
  * @param strength Strength of the solution. [mg Cu/mL]
@@ -75,7 +75,7 @@ export function volumeByDoseCell(added: any, strength: any, before: any, after: 
 }
 
 /**
- * Strength of a copper solution, from what its label says a dose does. Outside 0.2 to 100 mg/mL a unit was mistaken.
+ * Strength of a copper solution, from what its label says a dose does. A result outside 0.2 to 100 mg/mL means that a unit was mistaken.
  * @customfunction STRENGTH
  * @param dose Dose on the label. [mL]
  * @param treats Water that dose is for. [L]

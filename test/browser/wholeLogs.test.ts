@@ -41,7 +41,7 @@ whereChromium('whole logs in the embedded sheet', () => {
     expect(next('B2')).toMatch(/^dose \d+(\.\d+)? mL$/);
     expect(next('B3')).toBe('see QT.READY');
     expect(next('C1')).toBe('test ammonia, oxygen and copper');
-    expect(next('C2')).toBe('mend the log');
+    expect(next('C2')).toBe('fix the log');
     expect(next('C4')).toBe('test copper');
   });
 

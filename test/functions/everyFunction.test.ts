@@ -73,7 +73,7 @@ describe('every cell function', () => {
     for (const error of errorCells) {
       expect(withArgument(it, error)).toEqual({
         error: '#VALUE!',
-        message: `${word} #N/A is an error of the sheet; mend that cell`,
+        message: `${word} holds the spreadsheet error #N/A; fix that cell`,
       });
     }
   });
@@ -138,7 +138,7 @@ describe('every cell function', () => {
         ),
       ).toEqual({
         error: '#VALUE!',
-        message: 'row 2: #N/A is an error of the sheet; mend that cell, or leave it empty',
+        message: 'row 2 holds the spreadsheet error #N/A; fix that cell, or leave it empty',
       });
     }
   });

@@ -38,7 +38,7 @@ describe('TOLERANCE', () => {
     });
     expect(call('TOLERANCE', column('clownfish', { type: 'Error', basicValue: '#N/A' }))).toMatchObject({
       error: '#VALUE!',
-      message: expect.stringMatching(/^row 2: #N\/A/) as string,
+      message: expect.stringMatching(/^row 2 holds the spreadsheet error #N\/A;/) as string,
     });
     expect(call('TOLERANCE', 12)).toMatchObject({ message: expect.stringMatching(/^fish 12 is not/) as string });
     expect(

@@ -84,7 +84,10 @@ describe('PLAN', () => {
     [['soon', 'chelated'], 'start "soon" is not a time'],
     [[46082, 'chelated', -3], 'days -3'],
     [[46082, 'chelated', 30, 'fast'], 'pace "fast"'],
-    [[46082, 'chelated', 30, '', [[{ type: 'Error', basicValue: '#REF!' }]]], 'other medicines #REF!'],
+    [
+      [46082, 'chelated', 30, '', [[{ type: 'Error', basicValue: '#REF!' }]]],
+      'other medicines holds the spreadsheet error #REF!',
+    ],
   ])('names what is wrong with %j', (args, words) => {
     expect(call('PLAN', ...(args as ArgumentIn[]))).toMatchObject({
       error: '#VALUE!',

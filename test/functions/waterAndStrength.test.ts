@@ -31,7 +31,7 @@ describe('NETVOLUME', () => {
 
   it('lists the units it knows where it meets another', () => {
     expect(call('NETVOLUME', '90 hands', 45, 42)).toEqual(
-      refused('length "90 hands" has a unit that is not known here; write one of these: cm mm m in ft'),
+      refused('length "90 hands" has an unknown unit; write one of these: cm mm m in ft'),
     );
     expect(call('NETVOLUME', 90, 45, 42, 0, '2 buckets')).toEqual(saying('L mL gal, imp gal, cc tsp tbsp fl oz'));
   });
@@ -53,7 +53,7 @@ describe('VOLUMEBYDOSE', () => {
 
   it('waits for a bigger rise', () => {
     expect(call('VOLUMEBYDOSE', 20, 4, 0, 0.29)).toEqual(
-      saying('differ by 0.29 mg/L, too little to measure by; give a bigger dose', '#N/A'),
+      saying('differ by 0.29 mg/L, too small to measure; give a bigger dose', '#N/A'),
     );
     expect(call('VOLUMEBYDOSE', 20, 4, 0, 0.29, 0.04)).toBeCloseTo(80 / 0.29, 6);
     expect(call('VOLUMEBYDOSE', 20, 4, 0.5, 0.5, 0)).toMatchObject({ error: '#N/A' });

@@ -5,7 +5,7 @@ import { hoursPerDay } from '../units/quantity.js';
 export interface HoldTerms {
   /** Low limit of the band. [mg/L] */
   readonly low: number;
-  /** A longer stretch between tests starts the hold anew; Infinity switches that off. [days] */
+  /** A longer stretch between tests restarts the hold; Infinity switches that off. [days] */
   readonly longestGap: number;
   /** How many readings in a row, at different instants, start a hold. */
   readonly confirm: 1 | 2;

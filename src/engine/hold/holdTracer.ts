@@ -104,7 +104,7 @@ export class HoldTracer implements ReadingSink {
  *
  * Definition: a hold starts at the first reading at or above the low limit (with confirm 2 at the second of two in a
  * row, at different instants) and runs until a reading below. A stretch between tests longer than the longest gap
- * starts it anew at the later reading. Readings less than half a second apart are one instant, and its lowest counts.
+ * restarts it at the later reading. Readings less than half a second apart are one instant, and its lowest counts.
  *
  * @param columns readings in time order
  * @param terms what counts as a hold

@@ -10,7 +10,7 @@ const mostTries = 50;
 /**
  * The answer to a question about a hold, unless it hangs on a bare 0 that may be an empty cell.
  *
- * Some hosts send an empty cell as 0. A 0 counts as read where the ranges show that this host tells the two apart, where
+ * Some hosts send an empty cell as 0. A 0 counts as read where the ranges show that this host separates the two, where
  * no reading at or above the low limit lies before it, or where the answer is the same with these rows untested.
  *
  * Definition: the answer with every such row untested must equal the answer as read.
@@ -18,7 +18,7 @@ const mostTries = 50;
  * @param columns readings in time order
  * @param low low limit of the band [mg/L]
  * @param answer the question
- * @returns the answer, or the row to mend
+ * @returns the answer, or the row to fix
  */
 export function zeroOrUntested<T>(
   columns: ReadingColumns,

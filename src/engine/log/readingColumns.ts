@@ -17,7 +17,7 @@ export interface ReadingColumns {
   readonly odd: ReadonlyMap<number, Level>;
   /** Rows whose reading is a bare 0, which some hosts also send for an empty cell. */
   readonly zeroRows: readonly number[];
-  /** An empty cell arrived as such somewhere in the ranges: this host tells 0 from blank. */
+  /** An empty cell arrived as such somewhere in the ranges: this host separates 0 from blank. */
   readonly hasBlanks: boolean;
 }
 

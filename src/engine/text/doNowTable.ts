@@ -15,7 +15,7 @@ const level = (x: number): string => (x === Infinity ? 'over the top of the test
 function taskRow(task: Task, now: number): readonly TableCell[] {
   switch (task.kind) {
     case 'mend':
-      return ['mend the log', '', '', now, `row ${task.row} cannot be read: QT.AUDIT says why`];
+      return ['fix the log', '', '', now, `row ${task.row} cannot be read; QT.AUDIT says why`];
     case 'test':
       return ['test copper', '', '', task.by, testReason(task.because)];
     case 'test fish water':
@@ -61,13 +61,13 @@ const forTheFish = {
   ],
 } as const;
 
-/** What is said of a fish that copper kills, or that is to be kept from it. */
+/** About a fish that copper kills, or that should be kept away from it. */
 const againstCopper = {
   'no copper': ['no copper', 'never with copper, see QT.TOLERANCE; move it out first; an aquatic veterinarian decides'],
-  'ask first': ['ask before dosing', 'to be kept from copper, see QT.TOLERANCE; an aquatic veterinarian decides'],
+  'ask first': ['ask before dosing', 'to be kept away from copper, see QT.TOLERANCE; an aquatic veterinarian decides'],
 } as const;
 
-const noStrength = 'a dose is due, and its mL cannot be computed without the strength; see QT.STRENGTH';
+const noStrength = 'a dose is due, but its mL cannot be computed without the strength; see QT.STRENGTH';
 
 function doseReason({ from, to, raising }: Extract<Task, { kind: 'dose' }>): string {
   const where = raising ? 'below the band' : 'close to the low limit';
@@ -96,7 +96,7 @@ function testReason(because: TestReason): string {
     case 'dosed since':
       return `a dose was given since the last test: let it mix ${limits.mixing.value} h, then test`;
     case 'no one level':
-      return 'the last reading leaves open whether the level is in the band: use a test that shows the level itself';
+      return 'the last reading does not show whether the level is in the band: use a test that shows the level itself';
     case 'changed since':
       return 'water was changed since the last test';
   }

@@ -28,7 +28,7 @@ function row(tolerance: Tolerance): readonly TableCell[] {
     }
     case 'not listed': {
       const names = tolerance.nearest.join(', ');
-      const offer = names === '' ? 'No listed name is near it.' : `Nearest names on the list: ${names}.`;
+      const offer = names === '' ? 'No listed name is close to it.' : `Nearest names on the list: ${names}.`;
       return ['not listed', `${sentence(notTolerant)} ${offer}`, ''];
     }
     case 'too long':
@@ -38,7 +38,7 @@ function row(tolerance: Tolerance): readonly TableCell[] {
 
 function howRead({ entry, by, fits }: Extract<Tolerance, { readonly kind: 'listed' }>): string {
   const strictest =
-    fits.length > 1 ? `Several entries fit (${fits.map(({ name }) => name).join(', ')}), the strictest counts. ` : '';
+    fits.length > 1 ? `Several entries fit (${fits.map(({ name }) => name).join(', ')}); the strictest counts. ` : '';
   switch (by) {
     case 'name':
       return strictest;

@@ -12,9 +12,10 @@ const limitsColumns = columnsOf({
   Source: 'text',
 });
 
-/** Every limit that a rule, a plan, a gate or a task reads. */
+/** Every limit that a rule, a plan, a gate or a task reads, by name: bundlers and test runners list a module differently. */
 export function limitsTable(): Table {
-  return { columns: limitsColumns, rows: Object.entries(limits).map(([name, limit]) => limitRow(name, limit)) };
+  const listed = Object.entries<Limit>(limits).sort(([one], [other]) => (one < other ? -1 : 1));
+  return { columns: limitsColumns, rows: listed.map(([name, limit]) => limitRow(name, limit)) };
 }
 
 function limitRow(name: string, limit: Limit): Table['rows'][number] {

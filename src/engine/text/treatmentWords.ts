@@ -33,7 +33,7 @@ export const remedyWords: Readonly<Record<Remedy, string>> = {
   'copper-in-public-aquaria':
     'copper sulfate at 0.18–0.21 mg/L free copper, raised over 3–5 days: the course of a public aquarium',
   'copper-alone-not-enough':
-    'not copper alone: one source lists flukes among what it treats, keepers see them live through it',
+    'not copper alone: one source lists flukes among what it treats, but keepers see them survive it',
   'no-copper-for-this-fish':
     'no copper: moves between bare tanks, low salinity or another medicine; never low salinity with copper',
   'fallow-display': 'no fish in the display where it was seen',
@@ -50,7 +50,7 @@ export const remedyWords: Readonly<Record<Remedy, string>> = {
   'water-tests': 'tests of ammonia, oxygen and copper',
   'good-water': 'good water and food',
   microscope: 'skin scrape and gills under a microscope',
-  nothing: 'no medicine: it is a virus, and mostly passes by itself',
+  nothing: 'no medicine: it is a virus, and usually clears up by itself',
   chloroquine: 'chloroquine phosphate, through a veterinarian',
   veterinarian: 'an aquatic veterinarian decides',
 };
@@ -63,17 +63,17 @@ export const timingWords: Readonly<Record<Timing, string>> = {
   'within-a-day': 'with the disease showing: in the band within 24 h, round the clock; the delay is the greater risk',
   'if-velvet-likely':
     'if white spot or velvet is likely and fish breathe fast: in the band within 24 h; the delay is the greater risk',
-  'intolerant-fish': 'where a fish is not to have copper (QT.TOLERANCE)',
+  'intolerant-fish': 'for a fish that must not have copper (QT.TOLERANCE)',
   'fallow-days': '76 days at 24 °C or warmer',
   'at-once': 'at once: it kills in days',
-  'beside-copper': 'may run together with copper that is given for something else',
-  early: 'early, before it is deep; may run together with copper',
+  'beside-copper': 'may run alongside copper that is given for something else',
+  early: 'early, before it goes deep; may run alongside copper',
   'before-or-after-copper': 'before or after copper',
   'bath-fades': 'before or after copper; a first bath was gone in 8 ± 1 days, later ones in 2',
   'whatever-the-hold': 'however long the hold',
   'second-bath': 'after the eggs have hatched (5–6 days) and before the young lay (10–11 days more)',
-  emergency: 'only in an emergency; else before or after copper',
-  'after-culture': 'after a culture where there is time; before or after copper',
+  emergency: 'with copper only in an emergency; otherwise before or after it',
+  'after-culture': 'after a culture if there is time; before or after copper',
   'with-food': 'while the fish eats; before or after copper',
   'instead-of-copper': 'instead of copper, not with it',
   first: 'first: velvet, flukes and ammonia look the same',

@@ -2,7 +2,7 @@
 interface DecimalText {
   readonly value: number;
   readonly rest: string;
-  /** "1,250": nobody can tell 1.25 from 1250. */
+  /** "1,250" is ambiguous: 1.25 or 1250. */
   readonly unclear: boolean;
 }
 

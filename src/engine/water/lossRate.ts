@@ -75,7 +75,7 @@ function logarithms(instants: readonly LossReading[]): number[] {
   });
 }
 
-/** Logarithms of readings are rounded at about 1e-15; no meter tells 1e-12. */
+/** Logarithms of readings are rounded at about 1e-15; no meter shows 1e-12. */
 function isFlat({ totalSquares }: LeastSquaresLine, count: number): boolean {
   return totalSquares <= count * 1e-24;
 }

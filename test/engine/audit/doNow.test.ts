@@ -128,6 +128,6 @@ describe('doNow', () => {
   it('names a row that cannot be read, and acts on the signs of the fish', () => {
     const log =
       'When | Copper | Signs\n2026-03-01 08:00 | 2.3 | eating\n2026-03-02 08:00 | LOW | \n2026-03-03 08:00 | 2.3 | not eating';
-    expect(doing(log, '2026-03-03 09:00').slice(0, 2)).toEqual(['mend the log', 'test ammonia, oxygen and copper']);
+    expect(doing(log, '2026-03-03 09:00').slice(0, 2)).toEqual(['fix the log', 'test ammonia, oxygen and copper']);
   });
 });

@@ -182,7 +182,7 @@ describe('message', () => {
 
   it.each(each)('says what to do: %s', (_, problem) => {
     if (isNotYet(problem)) expect(message(problem)).toMatch(/reading|test|write/);
-    else expect(message(problem)).toMatch(/; (.*\b)?(write|give|mend|check|use|see|fill|lowering|raising)\b/);
+    else expect(message(problem)).toMatch(/; (.*\b)?(write|give|fix|check|use|see|fill|lowering|raising)\b/);
   });
 
   it('has no sentence that is cut short before it says what to write', () => {

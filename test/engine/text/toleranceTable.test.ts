@@ -30,10 +30,10 @@ describe('toleranceTable', () => {
     expect(row('Centropyge argi')[2]).toMatch(/^No entry of its own, read as Dwarf angelfish\. /);
     expect(row('C. bispinosa')[2]).toMatch(/^Read as Coral beauty\. /);
     expect(row('flame')[2]).toMatch(
-      /^Several entries fit \(Flame angelfish, Flame hawkfish\), the strictest counts\. /,
+      /^Several entries fit \(Flame angelfish, Flame hawkfish\); the strictest counts\. /,
     );
     expect(row('anemone and clownfish')[2]).toMatch(
-      /^No entry of its own\. Several entries fit \(Anemones, Clownfish\), the strictest counts\. /,
+      /^No entry of its own\. Several entries fit \(Anemones, Clownfish\); the strictest counts\. /,
     );
   });
 
@@ -46,7 +46,7 @@ describe('toleranceTable', () => {
       ),
       '',
     ]);
-    expect(row('🐠')[2]).toMatch(/No listed name is near it\.$/);
+    expect(row('🐠')[2]).toMatch(/No listed name is close to it\.$/);
     expect(row('clownfish '.repeat(20))[2]).toMatch(/^Too long for a name: .*not listed is not the same as safe/);
   });
 

@@ -1,6 +1,6 @@
 import { listed, type Sentences } from './sentences.js';
 
-/** Words that make a heading be read as what is missing. */
+/** Headings that are read as what is missing. */
 const headingWords: Readonly<Record<string, string>> = {
   time: '"Date" or "When"',
   copper: '"Copper" or "Cu ppm"',

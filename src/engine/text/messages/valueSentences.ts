@@ -5,18 +5,17 @@ import { whatToWrite } from './whatToWrite.js';
 
 /** One value that cannot be used. */
 export const valueSentences = {
-  blank: ({ at, kind }) => `${'row' in at ? `row ${at.row}` : at.field} is blank; write ${whatToWrite[kind].write}`,
+  blank: ({ at, kind }) => `${where(at)} is blank; write ${whatToWrite[kind].write}`,
   'blank-level': ({ field }) =>
     field === 'wanted'
       ? 'wanted is blank; write the level to reach, like 2.25 or "2.25 ppm"'
       : `${field} is blank; test first, then write the reading, like 2.05 or "2.05 ppm"`,
-  'error-cell': ({ at, given }) => `${place(at)} ${given} is an error of the sheet; mend that cell${orEmpty(at)}`,
+  'error-cell': ({ at, given }) => `${where(at)} holds the spreadsheet error ${given}; fix that cell${orEmpty(at)}`,
   'many-cells': ({ field, cells }) =>
     `${field} has ${cells} cells where one value is wanted; give one cell and fill the formula down`,
   'not-a-value': ({ at, given, kind }) =>
     `${place(at)} ${given} is not ${whatToWrite[kind].noun}; write ${whatToWrite[kind].write}`,
-  'unknown-unit': ({ at, given, known }) =>
-    `${place(at)} ${given} has a unit that is not known here; write one of these: ${known}`,
+  'unknown-unit': ({ at, given, known }) => `${place(at)} ${given} has an unknown unit; write one of these: ${known}`,
   'three-digits-after-comma': ({ at, given }) =>
     `${place(at)} ${given} may be a decimal or thousands; write a decimal point, or leave the comma out`,
   'out-of-limits': ({ at, given, limits, unit }) =>
@@ -32,7 +31,12 @@ export const valueSentences = {
     `${field} ${given} is a share of a volume that is not given; write the volume too, or the litres, like "50 L"`,
 } satisfies Partial<Sentences>;
 
-/** A row may go without; an argument that is refused may be one that cannot. */
+/** A cell of a range, or an argument, as the subject of a sentence. */
+function where(at: Place): string {
+  return 'row' in at ? `row ${at.row}` : at.field;
+}
+
+/** A row may be left empty; the argument refused may be a required one. */
 function orEmpty(at: Place): string {
   return 'row' in at ? ', or leave it empty' : '';
 }

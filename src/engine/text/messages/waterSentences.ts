@@ -10,7 +10,7 @@ export const waterSentences = {
   'not-below': ({ field, given, limitField, limit, unit }) =>
     `${field} ${given} is not below ${limitField} ${limit}${after(unit)}; write less than ${limit}`,
   'rise-too-small': ({ rise, needed }) =>
-    `before and after differ by ${shownNumber(rise)} mg/L, too little to measure by; ` +
+    `before and after differ by ${shownNumber(rise)} mg/L, too small to measure; ` +
     `give a bigger dose or use a better test, for a rise of at least ${shownNumber(needed)}`,
   'strength-unlikely': ({ strength }) =>
     `dose, treats and raises make ${shownNumber(strength)} mg/mL, outside 0.2–100; check mL, litres or gallons`,
@@ -39,7 +39,7 @@ export const waterSentences = {
   'rise-without-time': ({ row, given }) =>
     `row ${row}: the rise ${given} has no time; write its date and time, like "2026-03-01 08:00"`,
   'readings-too-close': ({ hours }) =>
-    `the readings span ${shownNumber(Number(hours.toPrecision(2)))} h, too short to tell a loss a day; test again a day later`,
+    `the readings span ${shownNumber(Number(hours.toPrecision(2)))} h, too short to show a daily loss; test again a day later`,
 } satisfies Partial<Sentences>;
 
 function after(unit: string): string {

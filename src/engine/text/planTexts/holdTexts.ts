@@ -8,7 +8,7 @@ import type { PlanTexts } from './planTexts.js';
 /** From the first dose to the end of the hold. */
 export const holdTexts = {
   raise: ({ pace, days, aim }) => ({
-    doing: `raise: first dose; to ${shownNumber(aim)} mg/L over ${daysText(days)}, doses from QT.RAMP; fish that cannot bear copper get none`,
+    doing: `raise: first dose; to ${shownNumber(aim)} mg/L over ${daysText(days)}, doses from QT.RAMP; fish that cannot tolerate copper get none`,
     why: whyPace(pace),
   }),
   'test-raising': ({ pace }) => ({
@@ -20,7 +20,7 @@ export const holdTexts = {
     why: `common practice: from ${percent(limits.testDecides.value)} of the aim on`,
   }),
   'hold-begins': ({ low }) => ({
-    doing: `hold day 1, if a test reads ${shownNumber(low)} mg/L or more; if not, the hold and all dates after it move`,
+    doing: `hold day 1, if a test reads ${shownNumber(low)} mg/L or more; if not, the hold and all later dates move`,
     why: 'common practice: days count only from a reading inside the band; raising days do not',
   }),
   'test-holding': ({ low, aim }) => ({
@@ -33,7 +33,7 @@ export const holdTexts = {
   }),
   'prepare-observation': () => ({
     doing:
-      'make ready an observation tank: new, or washed and dried, with copper-free water of the same salinity and temperature',
+      'prepare an observation tank: new, or washed and dried, with copper-free water of the same salinity and temperature',
     why: 'common practice',
   }),
   transfer: () => ({
@@ -44,7 +44,7 @@ export const holdTexts = {
     why: `common practice: ${limits.transferDays.value} days, beyond the 3–7 days on the fish (${named('Colorni1985')}); tomites appear for up to 28 days, so nothing wet may go along`,
   }),
   'prepare-removal': () => ({
-    doing: 'have at hand: a copper-selective resin or polymer pad, and copper-free salt water for the changes',
+    doing: 'have ready: a copper-selective resin or polymer pad, and copper-free salt water for the changes',
     why: 'common practice',
   }),
   finish: ({ days, low }) => ({

@@ -16,11 +16,11 @@ const warnings: Readonly<Record<WarnedMedicine, PlanText>> = {
   },
   'low-salinity': {
     doing: 'danger: no low-salinity treatment together with copper',
-    why: `from memory: copper harms more in thin salt water; copper below ${limits.salinityWarning.value} g/kg is a warning (${named('ZecHadfieldHungerford2021')})`,
+    why: `from memory: copper does more harm at low salinity; copper below ${limits.salinityWarning.value} g/kg is a warning (${named('ZecHadfieldHungerford2021')})`,
   },
   'copper-remover': {
     doing: 'take it out of the filter before the first dose; use it when copper goes out',
-    why: 'common practice: it takes up copper, and the level falls',
+    why: 'common practice: it takes up copper, so the level falls',
   },
   'more-copper': {
     doing: 'danger: only one copper product at a time; this plan is for the form you gave',
@@ -35,8 +35,8 @@ export const medicineTexts = {
     return { doing: `${shown(given)}: ${doing}`, why };
   },
   'unknown-medicine': ({ given }) => ({
-    doing: `${shown(given)}: not known here and not scheduled; ask an aquatic veterinarian before it meets copper`,
-    why: 'no rule here: nothing is said of what it does together with copper',
+    doing: `${shown(given)}: not known here and not scheduled; ask an aquatic veterinarian before using it with copper`,
+    why: 'no rule here: what it does together with copper is not known',
   }),
   metronidazole: () => ({
     doing: 'metronidazole: may run together with copper; dose and days from an aquatic veterinarian',

@@ -19,7 +19,7 @@ export const preparationTexts = {
     why: `common practice; salinity ${named('ZecHadfieldHungerford2021')}`,
   }),
   supplies: ({ pace, tests, testsAfter, aim, lossPerDay }) => ({
-    doing: `have at hand: ${tests} copper tests, and ${testsAfter} for afterwards; copper solution in mL = litres × ${shownNumber(aim)} ÷ its mg/mL for raising, as much per litre of replacement water, and up to ${shownNumber(lossPerDay * 100)} % of the first a day for losses`,
+    doing: `have ready: ${tests} copper tests, and ${testsAfter} for afterwards; copper solution in mL = litres × ${shownNumber(aim)} ÷ its mg/mL for raising, as much per litre of replacement water, and up to ${shownNumber(lossPerDay * 100)} % of the first a day for losses`,
     why: `common practice: one test a day, ${pace === 'urgent' ? 'four' : 'a second'} while raising, a tenth spare; see QT.DOSE and QT.CHANGEDOSE`,
   }),
   handle: () => ({

@@ -57,7 +57,7 @@ export const daysIn = quantityReader('days', { above: 0, max: 3650 }, quantity.d
 /** The highest level taken for one. [mg/L] */
 const highestLevel = 20;
 
-/** A copper level that must be known: a blank one is an answer not to be had yet. */
+/** A copper level that must be known: without it there is no answer yet. */
 export function levelIn(cell: Cell): Reader<quantity.CopperMgPerLitre> {
   return (field) => {
     if (isUntested(cell)) return refuse({ code: 'blank-level', field });
@@ -70,7 +70,7 @@ export function levelSettingIn(cell: Cell): Reader<quantity.CopperMgPerLitre> {
   return (field) => levelFrom(cell, field);
 }
 
-/** An ammonia test that must be known: a blank one is an answer not to be had yet. */
+/** An ammonia test that must be known: without it there is no answer yet. */
 export const ammoniaIn = tested(ammoniaSettingIn);
 export const totalAmmoniaIn = tested(quantityReader('level', notNegative, quantity.totalAmmoniaMgPerLitre));
 
@@ -108,7 +108,7 @@ export function timeIn(cell: Cell): Reader<SerialDay> {
   return (field) => parseTime(cell, { field });
 }
 
-/** The longest stretch without a test that does not start a hold anew; "none" switches the rule off. */
+/** The longest stretch without a test that does not restart a hold; "none" switches the rule off. */
 export function gapIn(cell: Cell): Reader<Days> {
   return (field) => {
     if (typeof cell === 'string' && cell.trim().toLowerCase() === 'none') return ok(days(Infinity));
