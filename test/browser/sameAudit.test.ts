@@ -55,8 +55,8 @@ async function inPanel(page: Page, sheet: string): Promise<Shown> {
 
 const inPage = async (page: Page): Promise<Shown[]> => [await inPanel(page, 'Tank'), await inPanel(page, 'Rack')];
 
-/** Puts lines into the sheet that is open, as the menu of the grid does. */
-async function putIn(page: Page, act: 'insertRows' | 'insertColumns', at: number, count: number): Promise<void> {
+/** Inserts lines into the sheet that is open, as the menu of the grid does. */
+async function insertLines(page: Page, act: 'insertRows' | 'insertColumns', at: number, count: number): Promise<void> {
   await page.evaluate(
     ([name, index, many]) => {
       const api = (window as unknown as Record<string, { getActiveWorkbook(): { getActiveSheet(): Lines } }>)[
@@ -128,13 +128,13 @@ whereChromium('the audit in the page and on the command line', () => {
     expect(await inPage(page)).toEqual(onCommandLine(copy));
   });
 
-  it('stays the same after rows were put in above, and within', async () => {
+  it('stays the same after rows were inserted above and within', async () => {
     await openTab(page, 'Tank');
-    await putIn(page, 'insertRows', 0, 2);
+    await insertLines(page, 'insertRows', 0, 2);
     await openTab(page, 'Rack');
-    await putIn(page, 'insertRows', 141, 1);
+    await insertLines(page, 'insertRows', 141, 1);
     await openTab(page, 'Cards');
-    await putIn(page, 'insertRows', 0, 1);
+    await insertLines(page, 'insertRows', 0, 1);
     const shown = await inPage(page);
     expect(shown.map(({ place, card }) => [place, card])).toEqual([
       ['Tank!A6:D26', 'Cards!A4:B7'],
@@ -146,9 +146,9 @@ whereChromium('the audit in the page and on the command line', () => {
     expect(readBook(copy, 'kept.xlsx').names).toMatchObject([{ name: 'TankCard', formula: 'Cards!$A$4:$B$7' }]);
   });
 
-  it('stays the same after a column was put in beside a log', async () => {
+  it('stays the same after a column was inserted beside a log', async () => {
     await openTab(page, 'Rack');
-    await putIn(page, 'insertColumns', 0, 1);
+    await insertLines(page, 'insertColumns', 0, 1);
     const shown = await inPage(page);
     expect(shown[1]?.place).toBe('Rack!B140:E153');
     const { bytes: copy } = await savedFile(page);

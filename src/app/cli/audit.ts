@@ -30,11 +30,11 @@ export interface AuditTerms extends CsvChoices {
 interface Outcome {
   readonly audits: AuditedFile[];
   readonly refused: FileRefused[];
-  /** What was found out about files that do not say it themselves. */
+  /** What was inferred about files that do not say it themselves. */
   readonly remarks: string[];
 }
 
-/** From so many audits on, each is told by its verdict and its dangers. */
+/** With this many audits or more, only the verdict and the dangers of each are printed. */
 const many = 6;
 const plainColumns = 100;
 
@@ -48,7 +48,7 @@ export async function audit(paths: readonly string[], terms: AuditTerms, termina
   if (terms.json === true) terminal.out(auditJson(audits, refused, remarks));
   else {
     if (terms.html !== undefined && audits.length > 0) await writeReports(audits, files, terms, terminal);
-    else tell(audits, terms, terminal);
+    else print(audits, terms, terminal);
     for (const remark of remarks) terminal.err(printable(remark));
   }
   for (const each of refused) terminal.err(printable(refusal(each)));
@@ -83,7 +83,7 @@ function auditedFiles(files: readonly string[], terms: AuditTerms, terminal: Ter
 }
 
 function hiddenRemark(file: string, sheet: string): string {
-  return `${file}: The hidden sheet "${sheet}" holds a log too, which was left out; --sheet audits it.`;
+  return `${file}: The hidden sheet "${sheet}" also has a log, which was left out; --sheet audits it.`;
 }
 
 /** Some problems begin with the path themselves. */
@@ -95,7 +95,7 @@ function isDangerous({ audited }: AuditedFile): boolean {
   return audited.findings.some(({ severity }) => severity === 'danger');
 }
 
-function tell(audits: readonly AuditedFile[], { all = false }: AuditTerms, terminal: Terminal): void {
+function print(audits: readonly AuditedFile[], { all = false }: AuditTerms, terminal: Terminal): void {
   if (audits.length === 0) return;
   const terms = { brief: !all && audits.length >= many, columns: terminal.columns ?? plainColumns };
   terminal.out(audits.map((each) => auditText(each, terms)).join('\n\n'));

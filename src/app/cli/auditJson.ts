@@ -21,7 +21,7 @@ export function auditJson(
   return escaped(JSON.stringify({ audits: audits.map(auditOf), refused, remarks }, null, 2));
 }
 
-/** What a terminal would obey or a reader not see is written out; to a program it is the same text. */
+/** Characters that a terminal obeys or that nobody sees are escaped; to a program it is the same text. */
 function escaped(json: string): string {
   return json.replace(unseen, (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`);
 }

@@ -28,7 +28,7 @@ export function askedCards({ book, text, home }: AskedCard): FoundCard[] {
   const column = columns.find((each) => nameOf(firstRow, each) === 'system');
   if (column === undefined || !columns.some((each) => nameOf(firstRow, each) === 'volume')) {
     throw new FileProblem(
-      `${rangeText(sheet.name, range)} is no card: a card is two columns, names and values, or a table headed "System", "Volume", "Form" with a row for each`,
+      `${rangeText(sheet.name, range)} is not a card; a card has two columns, names and values, or is a table headed "System", "Volume", "Form" with a row for each system`,
     );
   }
   const names = { ...range, lastRow: firstRow };

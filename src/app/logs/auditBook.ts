@@ -11,7 +11,7 @@ export type { Audited } from './audited.js';
 
 /**
  * Every treatment in a book, audited: each system of each log, or those asked for, with its card. What keeps one from being
- * audited is refused with its sheet and what to do.
+ * audited is reported with its sheet and with what to do.
  */
 export function auditBook(book: Book, asked: AuditTerms = {}): Audited[] {
   const cards = cardsIn(book);
@@ -25,8 +25,8 @@ export function auditBook(book: Book, asked: AuditTerms = {}): Audited[] {
 
 function noLog({ sheet }: AuditTerms): string {
   return (
-    `${sheet === undefined ? 'The file' : `Sheet "${sheet}"`} holds no log: a log has a heading row that names a time and ` +
-    `a copper column, such as "Date" and "Copper mg/L", with its readings below`
+    `${sheet === undefined ? 'The file' : `Sheet "${sheet}"`} has no log; a log has a heading row with a time column and ` +
+    `a copper column, such as "Date" and "Copper mg/L", and readings below it`
   );
 }
 
@@ -34,6 +34,6 @@ function noSystem(system: string, logs: readonly FoundLog[], cards: readonly Fou
   const names = [...logs.flatMap(({ systems }) => systems), ...cards.flatMap((card) => card.system ?? [])];
   const keys = names.map(systemKey);
   const known = names.filter((name, at) => keys.indexOf(systemKey(name)) === at).map((name) => `"${name}"`);
-  const there = known.length === 0 ? 'the logs of the file name none' : `the file has ${known.join(', ')}`;
+  const there = known.length === 0 ? 'the logs in the file name none' : `the file has ${known.join(', ')}`;
   return `No log has a system "${system}"; ${there}`;
 }

@@ -50,12 +50,12 @@ function refuseYearless(log: FoundLog, { when, row, count }: Log): void {
   const last = when[count - 1];
   if (last === undefined || last >= firstLog) return;
   throw new FileProblem(
-    `Sheet "${log.sheet}", row ${row[0] ?? ''}: its time would be a day before 1950, and so all others; ` +
+    `Sheet "${log.sheet}", row ${row[0] ?? ''}: its time would be before 1950, and so would all others; ` +
       `write dates with day, month and year, like 2026-03-01`,
   );
 }
 
-/** A card that names no system is of one tank, and one sheet with two logs tells of two. */
+/** A card that names no system is for one tank, and a sheet with two logs is about two. */
 function refuseSharedCard({ log, logs }: LogToAudit, cards: readonly FoundCard[]): void {
   const [card, ...others] = cards;
   const isOther = ({ sheet, range, systems }: FoundLog): boolean =>
@@ -64,7 +64,7 @@ function refuseSharedCard({ log, logs }: LogToAudit, cards: readonly FoundCard[]
   if (card?.system !== null || others.length > 0 || beside === undefined || log.systems.length > 0) return;
   const [one, two] = [log, beside].map(({ sheet, range }) => rangeText(sheet, range));
   throw new FileProblem(
-    `Sheet "${log.sheet}" has two logs, ${one ?? ''} and ${two ?? ''}, and ${rangeText(card.sheet, card.range)} is the card of one; ` +
+    `Sheet "${log.sheet}" has two logs, ${one ?? ''} and ${two ?? ''}, and ${rangeText(card.sheet, card.range)} is the card for only one of them; ` +
       `write each log's card right above it, or give each log a sheet of its own`,
   );
 }
@@ -81,13 +81,13 @@ function systemsOf({ log, logs, asked }: LogToAudit, cards: readonly FoundCard[]
   return logs.length === 1 || isWanted(log.sheet) || cards.some(isOnSheet) ? [wanted] : [];
 }
 
-/** Somebody named one card for a log of several systems: it is of one of them. */
+/** Somebody named one card for a log of several systems: it is for one of them. */
 function systemOfLoneCard(log: FoundLog, cards: readonly FoundCard[], asked: AuditTerms): string | undefined {
   const [card] = cards;
   if (asked.card === undefined || card?.names !== null || log.systems.length < 2) return undefined;
   if (card.system !== null) return card.system;
   throw new FileProblem(
-    `Sheet "${log.sheet}": its log has ${log.systems.length} systems and ${rangeText(card.sheet, card.range)} is the card of one; ` +
+    `Sheet "${log.sheet}": its log has ${log.systems.length} systems and ${rangeText(card.sheet, card.range)} is the card for only one of them; ` +
       `say which system, or name the range of a table of cards with a row for each`,
   );
 }

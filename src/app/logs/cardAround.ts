@@ -35,7 +35,7 @@ function endOf(volume: VolumeCell, step: 1 | -1, rows: Map<CardName, number>): n
   for (let row = volume.row + step; row >= 0 && row < sheet.rows.length && !volume.isTaken(row); row += step) {
     const name = nameAt(volume, row);
     if (name === '') {
-      // A blank row parts what the card says about the tank from what it says about the treatment.
+      // A blank row separates what the card says about the tank from what it says about the treatment.
       const next = cardWordsFor(nameAt(volume, row + step))?.name;
       if (next === undefined || volume.isTaken(row + step) || rows.has(next) || isAnswer(sheet, row + step, column + 1))
         break;
@@ -57,7 +57,7 @@ function nameAt({ sheet, column }: VolumeCell, row: number): string {
   return /^\d/.test(text) ? '' : text;
 }
 
-/** A formula below a card tells what came of it. */
+/** A formula below a card shows what came of it. */
 function isAnswer(sheet: BookSheet, row: number, column: number): boolean {
   return sheet.rows[row]?.[column]?.formula !== undefined;
 }

@@ -61,14 +61,15 @@ function several(choice: CardChoice, cards: readonly FoundCard[]): string {
   const [first, second] = cards.map(({ sheet, range }) => rangeText(sheet, range));
   const more = cards.length > 2 ? ` and ${cards.length - 2} more` : '';
   return (
-    `${place(choice)}: more than one card may be its card, ${first ?? ''} and ${second ?? ''}${more}; ` +
-    `name the range of the one, such as ${first ?? ''}, or write the system into log and cards`
+    `${place(choice)}: several cards could be its card: ${first ?? ''} and ${second ?? ''}${more}; ` +
+    `give the range of the right one, such as ${first ?? ''}, or write the system into the log and the cards`
   );
 }
 
 function missing(choice: CardChoice): string {
   const sheets = new Set(choice.logs.map(({ sheet }) => sheet));
-  const orSheet = sheets.size > 1 ? '; if it is no log of a treatment, ask for the sheet of the log alone' : '';
+  const orSheet =
+    sheets.size > 1 ? '; if this is not the log of a treatment, ask for the sheet of the real log only' : '';
   const table = choice.cards.find(({ names }) => names !== null);
   const isShared = table === undefined && choice.log.systems.length > 1;
   const least = isShared ? '"System", "Volume" and "Form"' : '"Volume" and "Form"';
@@ -77,8 +78,8 @@ function missing(choice: CardChoice): string {
       ? 'beside the log or on a sheet of its own'
       : `or a row of the table of cards on sheet "${table.sheet}" with the system's name`;
   return (
-    `${place(choice)}: no card was found; write one, two columns of names and values with at least ${least}, ` +
-    `${where}, or name its range, such as Card!A1:B12${orSheet}`
+    `${place(choice)}: no card was found; write one (two columns, names and values, with at least ${least}) ` +
+    `${where}, or give its range, such as Card!A1:B12${orSheet}`
   );
 }
 

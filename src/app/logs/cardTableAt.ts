@@ -6,7 +6,7 @@ import { isBlankCell, saysNumber, valueAt, writtenText } from './cellsAt.js';
 
 /**
  * The cards of a table whose heading row names a volume in the given cell, a system and a form or band beside it; a row
- * each, down to the first that is blank. None where it is no such table.
+ * each, down to the first that is blank. None if it is not such a table.
  */
 export function cardTableAt(sheet: BookSheet, row: number, column: number): FoundCard[] {
   const [firstColumn, lastColumn] = [edge(sheet, row, column, -1), edge(sheet, row, column, 1)];

@@ -12,7 +12,7 @@ export function isBlankCell(sheet: BookSheet, row: number, column: number): bool
   return value === null || (typeof value === 'string' && value.trim() === '');
 }
 
-/** A name or a heading is no longer; a longer text is a sentence. */
+/** Names and headings are at most this long; a longer text is a sentence. */
 const longest = 60;
 
 /** A short text that somebody wrote into a cell, without spaces around it; '' for anything else. */
@@ -23,7 +23,7 @@ export function writtenText(sheet: BookSheet, row: number, column: number): stri
   return text.length <= longest ? text : '';
 }
 
-/** Whether a formula of a cell calls one of our functions. */
+/** Whether a cell holds a QT formula. */
 export function isAnswer(cell: BookCell | undefined): boolean {
   return cell?.formula !== undefined && /(?:^|[^a-z\d])QT[._][a-z]/i.test(cell.formula);
 }

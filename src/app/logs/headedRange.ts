@@ -32,7 +32,7 @@ interface RowsBelow {
 
 /**
  * The last row of a log. Blank rows within it are fine; another heading row ends it, and what follows a blank row without
- * any time or reading is no part of it.
+ * any time or reading is not part of it.
  */
 function lastLogRow({ sheet, block, filled, end }: RowsBelow): number {
   let last = block.headingRow;
@@ -82,7 +82,7 @@ function keyAt(sheet: BookSheet, row: number, column: number): string {
   return typeof value === 'string' ? headingKey(value) : '';
 }
 
-/** An answer of ours beside a label, or down a column of the log below its last entry: nothing in the row is an entry. */
+/** A QT answer beside a label, or in a column of the log below its last entry: nothing in the row is an entry. */
 function isAnswerRow(sheet: BookSheet, row: number, { firstColumn, lastColumn, time, copper }: HeadedBlock): boolean {
   const cells = sheet.rows[row]?.slice(firstColumn, lastColumn + 1) ?? [];
   if (!cells.some(isAnswer) || isTime(sheet.rows[row]?.[time])) return false;

@@ -26,7 +26,7 @@ export function headingKinds({ sheet, row, filled }: SheetRow): readonly (Column
 const otherTests =
   /\b(?:nitrates?|nitrites?|no[23]|phosphates?|po4|alk(?:alinity)?|kh|dkh|calcium|magnesium|iodine|oxygen|o2|orp|salinity)\b/;
 
-/** What a column with this heading is read as in a log; null: nothing known. A test of something else is no copper. */
+/** What a column with this heading is read as in a log; null: unknown. A test of something else is not copper. */
 export function columnKindOf(text: string): ColumnKind | null {
   const key = headingKey(text);
   const kind = columnKinds.find(({ words }) => words.test(key))?.kind ?? null;

@@ -2,13 +2,13 @@ import { type BookSheet, type CellRange, isInside } from '../../sheet/index.js';
 import type { HeadedBlock } from './headedBlocks.js';
 import { isBlankCell, writtenText } from './cellsAt.js';
 
-/** How the tables of our functions begin that name a time and a level, for copies whose formulas are gone. */
+/** How the QT tables that name a time and a level begin, for copies whose formulas are gone. */
 const beginnings = ['When · Copper · Status · Hold day', 'When · Expected · Low · High · Reading'];
 const lookedAtRows = 200;
 
 /**
- * Whether a block is computed from a log and no log: its readings are formulas, a number is computed among its headings, or
- * it is an answer of ours, pasted.
+ * Whether a block is computed from a log and is not one itself: its readings are formulas, a number is computed among its
+ * headings, or it is a pasted QT answer.
  */
 export function isAnswerTable(sheet: BookSheet, block: HeadedBlock, filled: readonly CellRange[]): boolean {
   const headings: string[] = [];

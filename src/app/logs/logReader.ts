@@ -26,14 +26,14 @@ export class LogReader {
     return parts.get(systemKey(system)) ?? whole;
   }
 
-  /** Rows of a log of several systems that test or treat and say not in which. */
+  /** Refuses rows of a log of several systems that test or treat without saying which system. */
   refuseNamelessRows(): void {
     const { texts, row, copper, numbers, count } = this.wholeLog('US');
     for (let index = 0; index < count; index++) {
       const says = copper[index] !== 0 || [numbers.dose, numbers.change].some((column) => (column?.[index] ?? NaN) > 0);
       if (!says || (texts.system?.[index] ?? '') !== '') continue;
       throw new FileProblem(
-        `Sheet "${this.log.sheet}", row ${row[index] ?? ''} names no system, and the log has ${this.log.systems.length}; write it there, or ask for one system`,
+        `Sheet "${this.log.sheet}", row ${row[index] ?? ''} names no system, and the log has ${this.log.systems.length}; write the system there, or ask for one system`,
       );
     }
   }

@@ -16,7 +16,7 @@ export function logsIn(book: Book, sheet?: string, cards: readonly FoundCard[] =
   return found.length > 0 ? found : inSheets(book.sheets.filter(({ hidden }) => hidden));
 }
 
-/** Words that look like headings, with nothing below, are a log only where there is no other: one that is still empty. */
+/** Words that look like headings, with nothing below, are an empty log, but only where there is no other log. */
 function withRows(logs: FoundLog[]): FoundLog[] {
   const begun = logs.filter(({ range }) => range.lastRow > range.firstRow);
   return begun.length > 0 ? begun : logs;

@@ -23,7 +23,7 @@ const searchedRows = 100;
 export function sheetLogs({ book, sheet, cards }: SheetWithCards): FoundLog[] {
   const filled = filledRanges(sheet);
   const tables = book.tables.filter((table) => table.sheet === sheet.name);
-  // A column of a log may be filled by an array formula; a table of ours is a block of its own.
+  // A column of a log may be filled by an array formula; a QT table is a block of its own.
   const answers = filledRanges(sheet, isAnswer);
   const blocks = [...cards, ...answers, ...tables.map(({ range }) => range)];
   const ranges = tables.flatMap((table) => tableLog({ sheet, table, filled, blocks }) ?? []);
@@ -45,7 +45,7 @@ function meets(range: CellRange, { headingRow, firstColumn, lastColumn }: Headed
   return range.firstRow <= headingRow && headingRow <= range.lastRow && !isBeside;
 }
 
-/** A card that touches the log at its side is no column of it; below a heading of the log it is another block. */
+/** A card that touches the side of a log is not one of its columns; below a heading of the log it is another block. */
 function withoutCards(sheet: BookSheet, block: HeadedBlock, cards: readonly CellRange[]): HeadedBlock {
   let { firstColumn, lastColumn } = block;
   const [inner, outer] = [Math.min(block.time, block.copper), Math.max(block.time, block.copper)];

@@ -10,8 +10,8 @@ interface TableOfSheet {
 }
 
 /**
- * The log in a named table; null where its headings are not those of one. A row of totals is left out, and rows that were
- * written below the table belong to the log all the same.
+ * The log in a named table; null where its headings are not those of one. A totals row is left out, and rows that were
+ * written below the table still belong to the log.
  */
 export function tableLog({
   sheet,

@@ -35,7 +35,10 @@ export function auditedLog(
       ...(card === undefined || card === '' ? {} : { card }),
     };
     const [audited] = auditLog({ book, log, logs, cards, asked });
-    return audited ?? 'This log has no card: two columns, names and values, such as Volume, Form, Strength and Days.';
+    return (
+      audited ??
+      'This log has no card. A card has two columns, names and values, such as Volume, Form, Strength and Days.'
+    );
   } catch (fault) {
     if (fault instanceof FileProblem) return fault.message.endsWith('.') ? fault.message : `${fault.message}.`;
     throw fault;

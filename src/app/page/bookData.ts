@@ -26,7 +26,7 @@ const fewestColumns = 16;
 /** A heading further down than this does not stay in view: it would take the room of the rows. */
 const lastFrozenRow = 8;
 
-/** An opened file as the sheet component takes a workbook: stored values first, formulas to be computed anew. */
+/** An opened file as the sheet component takes a workbook: stored values first; the formulas are computed afterwards. */
 export function bookData(shown: BookShown): Partial<IWorkbookData> {
   const styles = new BookStyles(shown.book);
   const sheets = shown.book.sheets.map((sheet, index) => worksheet(shown, sheet, index, styles));

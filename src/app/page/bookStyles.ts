@@ -27,8 +27,8 @@ export class BookStyles {
   }
 
   /**
-   * The name of a style; undefined: the plain one. Numbers do not break into lines, whatever their cell says, nor does
-   * what will stand in an empty cell with a number format.
+   * The name of a style; undefined: the plain one. Numbers never wrap, whatever their cell says, and neither does what
+   * will stand in an empty cell with a number format.
    */
   nameOf({ look, format, value = null }: LineStyle & { readonly value?: CellValue }): string | undefined {
     const shown = format === 'General' || format === '' ? undefined : format;
@@ -56,8 +56,8 @@ export class BookStyles {
 const rowsSeen = 60;
 
 /**
- * The name of the style that sets the heading of a log off, which stands as what is below it does; undefined for a cell
- * that is none, or is set off by its own file.
+ * The name of the style that sets off the heading of a log, aligned like the values below it; undefined for a cell that
+ * is no heading, or that its own file sets off.
  */
 export function headingName(
   { rows }: BookSheet,

@@ -8,8 +8,8 @@ export interface Selected {
 }
 
 /**
- * The log to plot: the one under the selection, else the first one of the sheet, else the one plotted before, as long as
- * it is still there, else the first of the workbook.
+ * The log to plot: the one under the selection; else the first one of the sheet; else the one plotted before, if it is
+ * still there; else the first one of the workbook.
  */
 export function chosenLog(
   logs: readonly FoundLog[],

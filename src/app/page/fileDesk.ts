@@ -71,7 +71,7 @@ export class FileDesk {
   }
 }
 
-/** Only of a table of plain text can it be said how it is written. */
+/** Only a table of plain text can be read in more than one way. */
 function bookOf({ bytes, name }: FileBytes, options: CsvOptions): Book {
   return Object.keys(options).length > 0 ? readCsv(bytes, name, options) : readBook(bytes, name, { looks: true });
 }
@@ -86,7 +86,7 @@ interface CsvChoice {
   readonly again: (options: CsvOptions) => void;
 }
 
-/** The select boxes that settle what a table of plain text does not say; undefined takes them away. */
+/** The select boxes for what a table of plain text leaves open; undefined hides them. */
 function csvChoice(choice: CsvChoice | undefined): void {
   element('csv-choice').hidden = choice === undefined;
   if (choice === undefined) return;

@@ -12,13 +12,13 @@ export function fileSentence({ name, formulas }: ShownFile, book: Book): string 
     ...book.remarks,
     ...(kept === 0
       ? []
-      : [`This sheet cannot compute ${kept === 1 ? '1 formula' : `${kept} formulas`}: the stored value is shown.`]),
+      : [`The page cannot compute ${kept === 1 ? '1 formula' : `${kept} formulas`}, so the stored value is shown.`]),
   ].join(' ');
 }
 
 /** Why a file could not be read or written, as one sentence. */
 export function refusalSentence(name: string, fault: unknown): string {
   const why = fault instanceof Error ? fault.message : String(fault);
-  const sentence = fault instanceof FileProblem ? `${name}: ${why}` : `${name} could not be worked on: ${why}`;
+  const sentence = fault instanceof FileProblem ? `${name}: ${why}` : `${name} could not be read or written: ${why}`;
   return sentence.endsWith('.') ? sentence : `${sentence}.`;
 }

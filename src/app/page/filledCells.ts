@@ -21,7 +21,7 @@ export function filledCells(sheet: BookSheet): (row: number, column: number) => 
     }) === true;
 }
 
-/** The last row of a sheet that holds a value or a formula, counted from 0; -1: none. Formats alone reach far below at times. */
+/** The last row of a sheet that holds a value or a formula, counted from 0; -1: none. Formats alone may reach far below it. */
 export function lastRow({ rows }: BookSheet): number {
   let last = -1;
   rows.forEach((cells, row) => {

@@ -39,7 +39,7 @@ export interface GridSheet {
   readonly merged: readonly CellRange[];
 }
 
-/** All that the grid holds now: what people typed, what formulas give, and the tables that they spill. */
+/** Everything the grid holds now: what people typed, what formulas give, and the tables that they spill. */
 export function gridSheets({ univer }: OpenedSheet): GridSheet[] {
   const injector = univer.__getInjector();
   const workbook = injector.get(IUniverInstanceService).getCurrentUnitOfType<Workbook>(UniverInstanceType.UNIVER_SHEET);

@@ -6,8 +6,8 @@ import { sheetId } from './gridKeys.js';
 import type { ShownFile } from './shownFile.js';
 
 /**
- * A named table takes in the rows that are written right below it, as in a spreadsheet program, and the formulas that name
- * it reach as far.
+ * A named table grows by the rows that are written right below it, as in a spreadsheet program, and the formulas that
+ * name it grow with it.
  */
 export function growTables(sheet: OpenedSheet, shown: ShownFile): void {
   const before = shown.places.tables;
@@ -40,7 +40,7 @@ function renewFormulas(sheet: OpenedSheet, shown: ShownFile): void {
     const [, id = '', row = '', column = ''] = /^(.*)!(\d+),(\d+)$/.exec(key) ?? [];
     const place = { row: Number(row), column: Number(column) };
     const worksheet = workbook?.getSheetBySheetId(id);
-    // A cell that holds another formula by now has its own.
+    // A cell that holds another formula by now keeps it.
     if (!worksheet || worksheet.getRange(place.row, place.column).getFormula() !== formula.plain) continue;
     const plain = `=${plainReferences(formula.typed.slice(1), { sheet: worksheet.getSheetName(), ...place, ...shown.places })}`;
     if (plain === formula.plain) continue;

@@ -12,8 +12,8 @@ import { valueData } from './valueData.js';
 type Cells = Record<number, Record<number, ICellData>>;
 
 /**
- * Formulas that the grid answers with an error where the file holds a value are such that it cannot compute: the stored
- * value is shown, the formula left out of the grid. Ours stay: their errors have a reason.
+ * Where the grid answers a formula with an error and the file holds a value, the grid cannot compute it: the stored value
+ * is shown and the formula left out of the grid. QT formulas stay: their errors have a reason.
  *
  * @returns how many
  */

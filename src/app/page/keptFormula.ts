@@ -8,7 +8,7 @@ interface Kept {
   readonly size?: readonly [rows: number, columns: number];
 }
 
-/** Makes a cell of the grid remember the formula of its file, which it takes along where rows are put in or taken out. */
+/** Makes a cell of the grid remember its formula in the file; the cell carries it along when rows are inserted or deleted. */
 export function keepingFormula({ formula = '', value, fills }: BookCell): Pick<ICellData, 'custom'> {
   const size = fills && ([fills.lastRow - fills.firstRow + 1, fills.lastColumn - fills.firstColumn + 1] as const);
   const kept: Kept = { formula, value, ...(size === undefined ? {} : { size }) };

@@ -35,13 +35,13 @@ export class LogPanel {
     this.plot = new PanelPlot({ chosen: (row) => this.goTo(row), left: () => focusGrid(sheet) });
   }
 
-  /** Cells changed: all is made anew. */
+  /** Cells changed: everything is worked out again. */
   cellsChanged(): void {
     this.found = undefined;
     this.show();
   }
 
-  /** Another cell was selected: only another log is another plot. */
+  /** Another cell was selected: only another log needs another plot. */
   selectionChanged(): void {
     if (this.found === undefined) return this.show();
     if (chosenLog(this.found.logs, selectedCell(this.sheet), this.log) !== this.log) this.show();

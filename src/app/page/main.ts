@@ -13,6 +13,12 @@ import type { ShownFile } from './shownFile.js';
 import { walkParts } from './walkParts.js';
 import { watchTables } from './watchTables.js';
 
+/** The cautions that always stay in view. */
+const cautionLine =
+  'Copper is a poison to fish and to people: gloves and goggles, away from children and food. ' +
+  'Never with invertebrates, never with fish meant for eating. Check every computed dose with a test before the next one. ' +
+  'Dispose of treated water as local rules require. An aquatic veterinarian decides; the law and the label come before anything computed here.';
+
 async function main(): Promise<void> {
   element('cautions').textContent = cautionLine;
   element('panel-cautions').textContent = cautionLine;
@@ -53,9 +59,3 @@ main().catch((error: unknown) => {
     },
   );
 });
-
-/** The cautions that stay in view whatever is selected. */
-const cautionLine =
-  'Copper is a poison to fish and to people: gloves and goggles, away from children and food. ' +
-  'Never with invertebrates, never with fish meant for eating. Check every computed dose by a test before the next. ' +
-  'Dispose of treated water as local rules require. An aquatic veterinarian decides; the law and the label come before anything computed here.';

@@ -2,17 +2,17 @@ import { addressOf, type CellRange, rangeIn } from '../../sheet/index.js';
 import { rangeParts } from '../logs/rangeText.js';
 import type { Places } from './shownFile.js';
 
-/** Rows or columns that were put into a sheet or taken out of it. */
+/** Rows or columns that were inserted into a sheet or deleted from it. */
 interface LinesMoved {
   readonly sheet: string;
   readonly lines: 'rows' | 'columns';
   /** Counted from 0. */
   readonly first: number;
   readonly count: number;
-  readonly how: 'put in' | 'taken out';
+  readonly how: 'inserted' | 'deleted';
 }
 
-/** The named tables and ranges of a file after rows or columns were put in above, beside or within them, or taken out. */
+/** The named tables and ranges of a file after rows or columns were inserted above, beside or within them, or deleted. */
 export function movedPlaces({ tables, names }: Places, moved: LinesMoved): Places {
   return {
     tables: tables.map((table) => {
@@ -38,16 +38,16 @@ function movedRange(range: CellRange, moved: LinesMoved): CellRange {
 function movedSpan(first: number, last: number, { first: at, count, how }: LinesMoved): [number, number] {
   const place = (line: number): number => {
     if (line < at) return line;
-    return how === 'put in' ? line + count : Math.max(at, line - count);
+    return how === 'inserted' ? line + count : Math.max(at, line - count);
   };
-  // The last line goes with its own cells: lines put in right behind it are not within.
-  const end = how === 'taken out' && last >= at && last < at + count ? at - 1 : place(last);
+  // The last line moves with its own cells: lines inserted right after it are outside.
+  const end = how === 'deleted' && last >= at && last < at + count ? at - 1 : place(last);
   return [place(first), Math.max(place(first), end)];
 }
 
 const fixedRange = /(?:^|!)\$[a-z]+\$\d+(?::\$[a-z]+\$\d+)?$/i;
 
-/** A name that stands for one fixed range; whatever else a name may be, such as a formula or whole columns, stays as it is. */
+/** Only a name for one fixed range moves; anything else a name may be, such as a formula or whole columns, stays as it is. */
 function movedFormula(formula: string, moved: LinesMoved): string {
   const range = fixedRange.test(formula) ? rangeIn(rangeParts(formula)?.cells) : undefined;
   if (range === undefined) return formula;

@@ -8,14 +8,14 @@ const most = 8;
 export function panelFindings(findings: readonly Finding[], chosen: (row: number) => void): void {
   const section = element('panel-findings');
   const texts = auditTable(findings).rows.map(([, , , finding]) => String(finding));
-  const told = findings.flatMap(({ severity, row }, i) =>
+  const shown = findings.flatMap(({ severity, row }, i) =>
     severity === 'verdict' ? [] : [{ severity, row, text: texts[i] ?? '' }],
   );
   const heading = document.createElement('h3');
   heading.textContent =
-    told.length === 0 ? 'Nothing else was found in this log.' : counted(told.map((one) => one.severity));
+    shown.length === 0 ? 'Nothing else was found in this log.' : counted(shown.map((one) => one.severity));
   const list = document.createElement('ul');
-  for (const { severity, row, text } of told.slice(0, most)) {
+  for (const { severity, row, text } of shown.slice(0, most)) {
     const item = document.createElement('li');
     item.dataset['severity'] = severity;
     item.append(`${severity}${row === null ? '' : ', '}`);
@@ -24,7 +24,7 @@ export function panelFindings(findings: readonly Finding[], chosen: (row: number
     list.append(item);
   }
   const rest = document.createElement('p');
-  if (told.length > most) rest.textContent = `and ${told.length - most} more; QT.AUDIT lists them all.`;
+  if (shown.length > most) rest.textContent = `and ${shown.length - most} more; QT.AUDIT lists all of them.`;
   section.replaceChildren(heading, list, rest);
   section.hidden = false;
 }

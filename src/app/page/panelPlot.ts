@@ -9,13 +9,13 @@ interface PlotKeys {
   readonly left: () => void;
 }
 
-/** A reading further from the pointer than this is not meant. [px of the plot] */
+/** A reading further from the pointer than this does not count. [px of the plot] */
 const reach = 28;
 const pageful = 10;
 const usualHint =
-  'Point at a reading, or go from one to the next with the arrow keys. F6 leads here from the grid, and on.';
+  'Point at a reading, or move from one to the next with the arrow keys. F6 moves between the grid, the plot and the buttons.';
 
-/** The plot in the panel: drawn anew with new data, walked through with the keyboard, pointed at with the mouse. */
+/** The plot in the panel: redrawn with new data, walked through with the keyboard, pointed at with the mouse. */
 export class PanelPlot {
   private data: PlotData | undefined;
   private places: readonly Place[] = [];
@@ -35,7 +35,7 @@ export class PanelPlot {
     this.data = data;
     this.current = when === undefined ? -1 : data.readings.findIndex((reading) => reading.when === when);
     const svg = drawPlot(data, { document, width, height, id: 'panel-plot-drawn' });
-    // Its words stand below as text, and the readings are read out one by one.
+    // Its words are below as text, and the readings are read out one by one.
     svg.setAttribute('aria-hidden', 'true');
     this.area.replaceChildren(svg);
     this.svg = svg;
@@ -88,7 +88,7 @@ export class PanelPlot {
     const [x, y] = [(clientX - box.left) * scale, (clientY - box.top) * scale];
     let [nearest, least] = [-1, reach];
     this.places.forEach((place, index) => {
-      // Along the time counts most: readings stand one after another.
+      // Distance along the time axis counts most: readings follow one another.
       const distance = Math.hypot(place.x - x, (place.y - y) / 4);
       if (distance < least) [nearest, least] = [index, distance];
     });

@@ -43,7 +43,7 @@ function openAndClose(opened: () => void): void {
     panel.hidden = !isOpen;
     document.body.dataset['panel'] = isOpen ? 'open' : 'closed';
     button.setAttribute('aria-expanded', String(isOpen));
-    // The grid measures its room anew.
+    // The grid measures its room again.
     window.dispatchEvent(new Event('resize'));
     opened();
   };
@@ -69,7 +69,7 @@ interface CellWatcher {
 /** Changes of how the grid looks alone. */
 const looks = /style|numfmt|col-width|row-height|auto-height|hidden|visible|frozen|gridlines|tab-color/i;
 
-/** Tells of changed cells and of other selections, by whatever way they came about. */
+/** Reports changed cells and other selections, however they came about. */
 function watchCells({ api }: OpenedSheet, { changed, selected }: CellWatcher): void {
   api.addEvent(api.Event.CommandExecuted, ({ id, type }) => {
     if (id === SetSelectionsOperation.id) selected();

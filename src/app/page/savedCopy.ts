@@ -12,7 +12,7 @@ interface SavedCopy {
   readonly bytes: Uint8Array;
   readonly name: string;
   readonly type: string;
-  /** What its owner should know of it. */
+  /** What its owner should know about it. */
   readonly remark: string;
 }
 
@@ -23,7 +23,7 @@ const movedRemark = {
 const xlsxType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 const odsType = 'application/vnd.oasis.opendocument.spreadsheet';
 
-/** What stands in the grid as a file: the one it came from with what was changed in it, or a new one. */
+/** The grid as a file: the one it came from with the changes made in it, or a new one. */
 export function savedCopy(shown: ShownFile, sheets: readonly GridSheet[]): SavedCopy {
   const { bytes, book } = shown.opened;
   if (book.kind === 'csv') return csvCopy(shown.name, sheets);
@@ -31,7 +31,7 @@ export function savedCopy(shown: ShownFile, sheets: readonly GridSheet[]): Saved
     return newCopy(
       shown.name,
       sheets,
-      'Sheets were added, renamed or taken away, so it is a new file: charts, colours and macros of the original are not in it.',
+      'Sheets were added, renamed or removed, so this is a new file: it has no charts, colours or macros of the original.',
     );
   const writes = sheets.flatMap((now, index) => {
     const sheet = book.sheets[index];
@@ -46,7 +46,7 @@ export function savedCopy(shown: ShownFile, sheets: readonly GridSheet[]): Saved
     bytes: patched,
     name: copyName(shown.name),
     type: book.kind === 'ods' ? odsType : xlsxType,
-    remark: `${cells} from ${origin}; all else in it is as it was.${shown.isMoved ? movedRemark[book.kind] : ''}`,
+    remark: `${cells} from ${origin}; everything else is unchanged.${shown.isMoved ? movedRemark[book.kind] : ''}`,
   };
 }
 
@@ -58,7 +58,7 @@ function csvCopy(name: string, sheets: readonly GridSheet[]): SavedCopy {
   const [sheet] = sheets;
   const hasFormulas = sheets.some(({ rows }) => rows.some((row) => row?.some((cell) => cell?.formula !== undefined)));
   if (sheet === undefined || sheets.length > 1 || hasFormulas)
-    return newCopy(name, sheets, 'A workbook, as formulas were added, which a table of plain text cannot hold.');
+    return newCopy(name, sheets, 'It is a workbook, because formulas were added, which plain text cannot hold.');
   const width = sheet.widths.length;
   const rows = Array.from({ length: sheet.rows.length }, (_, row) =>
     Array.from({ length: width }, (__, column) => csvValue(sheet.rows[row]?.[column])),
@@ -68,11 +68,12 @@ function csvCopy(name: string, sheets: readonly GridSheet[]): SavedCopy {
     bytes: new TextEncoder().encode(text),
     name: copyName(name),
     type: 'text/csv;charset=utf-8',
-    remark: 'Days are written year first, numbers with a decimal point, fields parted by commas or, in .tsv, by tabs.',
+    remark:
+      'Days are written year first, numbers with a decimal point, fields separated by commas or, in .tsv, by tabs.',
   };
 }
 
-/** Days as text that no reader takes for another day. */
+/** Days as text that no program reads as another day. */
 function csvValue(cell: GridCell | undefined): CellValue {
   if (cell === undefined) return null;
   if (typeof cell.value !== 'number' || !isDateFormat(cell.format)) return cell.value;

@@ -15,10 +15,10 @@ interface FileRead {
 }
 
 let opened = 0;
-/** A computation that takes longer is not waited for. [ms] */
+/** The page does not wait for a computation that takes longer. [ms] */
 const patience = 20_000;
 
-/** Puts an opened file into the grid in place of what is there: stored values first, then computed anew. */
+/** Puts an opened file into the grid in place of what is there: stored values first, then its formulas are computed. */
 export async function showBook(sheet: OpenedSheet, { name, bytes, book }: FileRead): Promise<ShownFile> {
   const formulas = gridFormulas(book);
   const shown: ShownFile = { name, opened: { bytes, book }, formulas, places: book, isMoved: false };

@@ -1,6 +1,6 @@
 import type { Book, EnteredFormula } from '../../sheet/index.js';
 
-/** What the file names and the grid knows nothing of. */
+/** What the file names, and the grid knows nothing about. */
 export type Places = Pick<Book, 'names' | 'tables'>;
 
 /** What the grid shows. */
@@ -11,7 +11,7 @@ export interface ShownFile {
   readonly formulas: Map<string, CellFormula>;
   /** The named tables and ranges of the file where they stand now; sheets have the names that they had in the file. */
   places: Places;
-  /** Rows or columns were put in or taken out. */
+  /** Rows or columns were inserted or deleted. */
   isMoved: boolean;
   /** Its data is invented: edits may be lost without a question. */
   readonly isDemo?: true;

@@ -23,10 +23,10 @@ export interface Status {
 
 /** Errors the sheet itself makes, in plain words. */
 const meaning: Record<string, string> = {
-  '#NAME?': 'a name in this formula is not known here; check its spelling, the functions begin with QT.',
-  '#SPILL!': 'the table needs free cells to the right and below; empty them or move the formula',
-  '#REF!': 'the formula points to cells that are gone',
-  '#DIV/0!': 'a division by zero',
+  '#NAME?': 'this formula contains an unknown name; check the spelling (the functions begin with QT.)',
+  '#SPILL!': 'the table needs empty cells to the right and below; clear them or move the formula',
+  '#REF!': 'the formula refers to cells that no longer exist',
+  '#DIV/0!': 'the formula divides by zero',
   '#CYCLE!': 'the formula depends on its own cell',
 };
 
@@ -34,10 +34,10 @@ const meaning: Record<string, string> = {
 export function statusOf(cell: Omit<SelectedCell, 'address' | 'value'>, entries: readonly FunctionEntry[]): Status {
   if (cell.error !== undefined) {
     const why = cell.reason !== undefined && cell.reason !== '' ? cell.reason : meaning[cell.error];
-    return { kind: 'refusal', text: why ?? 'no reason is known for this error' };
+    return { kind: 'refusal', text: why ?? 'the reason for this error is not known' };
   }
   if (cell.formula === '' && cell.written !== undefined)
-    return { kind: 'hint', text: `The value stored in the file: this sheet cannot compute ${cell.written}` };
+    return { kind: 'hint', text: `This is the value stored in the file; the page cannot compute ${cell.written}` };
   const entry = entries.find((one) => cell.formula.toUpperCase().includes(`${cellName(one)}(`));
   if (entry !== undefined) {
     const table = cell.tableFrom === undefined ? '' : `Part of the table from ${cell.tableFrom}. `;
@@ -47,7 +47,7 @@ export function statusOf(cell: Omit<SelectedCell, 'address' | 'value'>, entries:
   if (cell.formula !== '') return { kind: 'hint', text: cell.written ?? cell.formula };
   return {
     kind: 'hint',
-    text: 'Select an answer to read what its function does, or an error to read the reason behind it.',
+    text: 'Select an answer to see what its function does, or an error to see the reason.',
   };
 }
 

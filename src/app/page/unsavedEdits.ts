@@ -4,7 +4,7 @@ import type { OpenedSheet } from './openSheet.js';
 
 const moves = /^sheet\.mutation\.(?:insert|remove|move|delete)-/;
 
-/** Whether a person changed cells since the file was opened or last saved; what formulas give anew is no edit. */
+/** Whether a person changed cells since the file was opened or last saved; a formula that is computed again is not an edit. */
 export class UnsavedEdits {
   private areThere = false;
 

@@ -19,7 +19,7 @@ interface SelectionWatch {
 /**
  * Keeps the line below the grid in step with the selection and with every recalculation.
  *
- * @returns shows it anew
+ * @returns shows it again
  */
 export function watchSelection({ sheet, refusals, entries, known }: SelectionWatch): () => void {
   const show = (): void => {

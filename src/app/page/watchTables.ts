@@ -16,13 +16,13 @@ import type { OpenedSheet } from './openSheet.js';
 import type { ShownFile } from './shownFile.js';
 
 const linesMoved: Readonly<Record<string, Pick<Parameters<typeof movedPlaces>[1], 'lines' | 'how'>>> = {
-  [InsertRowMutation.id]: { lines: 'rows', how: 'put in' },
-  [RemoveRowMutation.id]: { lines: 'rows', how: 'taken out' },
-  [InsertColMutation.id]: { lines: 'columns', how: 'put in' },
-  [RemoveColMutation.id]: { lines: 'columns', how: 'taken out' },
+  [InsertRowMutation.id]: { lines: 'rows', how: 'inserted' },
+  [RemoveRowMutation.id]: { lines: 'rows', how: 'deleted' },
+  [InsertColMutation.id]: { lines: 'columns', how: 'inserted' },
+  [RemoveColMutation.id]: { lines: 'columns', how: 'deleted' },
 };
 
-/** Keeps the named tables and ranges of an opened file where they are in the grid, which knows none, and understands them as typed. */
+/** Keeps the named tables and ranges of an opened file in step with the grid, which knows none, and resolves them in what is typed. */
 export function watchTables(sheet: OpenedSheet, shown: () => ShownFile): void {
   const { api, univer } = sheet;
   api.addEvent(api.Event.CommandExecuted, ({ id, type, params }) => {

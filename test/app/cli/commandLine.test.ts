@@ -363,7 +363,7 @@ describe('lazaret on hostile words and full disks', () => {
     }
     await book.xlsx.writeFile(join(folder, 'two.xlsx'));
     expect((await lazaret('audit', 'two.xlsx')).err).toBe(
-      'lazaret: two.xlsx: The hidden sheet "Old" holds a log too, which was left out; --sheet audits it.\n',
+      'lazaret: two.xlsx: The hidden sheet "Old" also has a log, which was left out; --sheet audits it.\n',
     );
     expect((await lazaret('audit', 'two.xlsx', '--sheet', 'Old')).err).toBe('');
   });

@@ -48,7 +48,9 @@ describe('auditBook', () => {
       ...([null, null, ...other, [], ...logRows(2, 0.5)][at] ?? []),
     ]);
     expect(places(bookOf({ L: beside }))).toEqual(['L - L!A1:B4', 'L - L!E3:F4']);
-    expect(why(bookOf({ L: [...cardRows, [], ...other, [], ...logRows(2)] }))).toContain('more than one card');
+    expect(why(bookOf({ L: [...cardRows, [], ...other, [], ...logRows(2)] }))).toContain(
+      'several cards could be its card',
+    );
   });
 
   it('gives two logs of one sheet no card that somebody names for one of them', () => {
@@ -58,7 +60,7 @@ describe('auditBook', () => {
     ];
     const stacked = { L: [...cardRows, [], ...logRows(2), [], [], ...other, [], ...logRows(2, 0.5)] };
     expect(why(bookOf(stacked), { card: 'L!A1:B4' })).toBe(
-      `Sheet "L" has two logs, L!A6:C10 and L!A16:C20, and L!A1:B4 is the card of one; ` +
+      `Sheet "L" has two logs, L!A6:C10 and L!A16:C20, and L!A1:B4 is the card for only one of them; ` +
         `write each log's card right above it, or give each log a sheet of its own`,
     );
     expect(places(bookOf({ Card: cardRows, One: logRows(3), Two: logRows(3) }), { card: 'Card!A1:B4' })).toHaveLength(
@@ -68,7 +70,9 @@ describe('auditBook', () => {
 
   it('says what is missing where several sheets or systems are there', () => {
     const other = { Log: [...cardRows, [], ...logRows(2)], Overview: logRows(1) };
-    expect(why(bookOf(other))).toMatch(/^Sheet "Overview": no card was found; .*ask for the sheet of the log alone$/);
+    expect(why(bookOf(other))).toMatch(
+      /^Sheet "Overview": no card was found; .*ask for the sheet of the real log only$/,
+    );
     expect(why(bookOf({ L: sharedRows(['A1', 'D1'], 2), Card: cardRows }))).toContain(
       'at least "System", "Volume" and "Form"',
     );
@@ -93,7 +97,7 @@ describe('auditBook', () => {
       [1.4, 2.2],
     ];
     expect(why(bookOf({ L: [...cardRows, [], ...log] }))).toBe(
-      'Sheet "L", row 9: its time would be a day before 1950, and so all others; write dates with day, month and year, like 2026-03-01',
+      'Sheet "L", row 9: its time would be before 1950, and so would all others; write dates with day, month and year, like 2026-03-01',
     );
   });
 
@@ -153,8 +157,8 @@ describe('auditBook', () => {
     expect(places(book, { system: 'A2' })).toEqual(['Shop log a2 Shop!A4:D4']);
     expect(why(book, { system: 'C9' })).toBe('No log has a system "C9"; the file has "A1", "a2", "B1"');
     expect(why(bookOf({ L: sharedRows(['A1', 'D1'], 2), Shop: cardTable }))).toBe(
-      'Sheet "L", system "D1": no card was found; write one, two columns of names and values with at least "Volume" and "Form", ' +
-        'or a row of the table of cards on sheet "Shop" with the system\'s name, or name its range, such as Card!A1:B12',
+      'Sheet "L", system "D1": no card was found; write one (two columns, names and values, with at least "Volume" and "Form") ' +
+        'or a row of the table of cards on sheet "Shop" with the system\'s name, or give its range, such as Card!A1:B12',
     );
   });
 
@@ -174,7 +178,7 @@ describe('auditBook', () => {
     const rows = [...sharedRows(['A1', 'A2'], 2), [null, firstDay + 5, 2.2], [null, firstDay + 6, null, null]];
     const book = bookOf({ L: [['Title'], ...rows], Shop: cardTable });
     expect(why(book)).toBe(
-      'Sheet "L", row 7 names no system, and the log has 2; write it there, or ask for one system',
+      'Sheet "L", row 7 names no system, and the log has 2; write the system there, or ask for one system',
     );
     expect(places(book, { system: 'A1' })).toEqual(['L A1 Shop!A2:D2']);
   });
@@ -197,9 +201,9 @@ describe('auditBook', () => {
     expect(places(book, { card: 'Cards', system: 'a2' })).toEqual(['Log A2 Shop!A3:D3']);
     expect(why(book, { card: 'Far' })).toMatch(/^"Far" is not a range of the file; write it like Card!A1:B12/);
     expect(why(book, { card: 'Crad!A1:B5' })).toBe('There is no sheet "Crad"; the file has "Log", "Card", "Shop"');
-    expect(why(book, { card: 'Card!A1:C5' })).toMatch(/^Card!A1:C5 is no card: a card is two columns, /);
+    expect(why(book, { card: 'Card!A1:C5' })).toMatch(/^Card!A1:C5 is not a card; a card has two columns, /);
     expect(why(book, { card: 'Card!C1:D5' })).toBe('Card!C1:D5: card has no volume; write volume and its value');
-    expect(why(book, { card: 'Card!A2:A5' })).toMatch(/^Card!A2:A5 is no card: /);
+    expect(why(book, { card: 'Card!A2:A5' })).toMatch(/^Card!A2:A5 is not a card; /);
     for (const beyond of ['XFE1:XFE2', 'Card!A1:B1048577']) {
       expect(why(book, { card: beyond })).toMatch(/is not a range of the file; /);
     }
@@ -212,23 +216,23 @@ describe('auditBook', () => {
     expect(places(book, { card: 'Named!A1:B5' })).toEqual(['L A2 Named!A1:B5']);
     expect(places(book, { card: 'Card!A1:B4', system: 'A1' })).toEqual(['L A1 Card!A1:B4']);
     expect(why(book, { card: 'Card!A1:B4' })).toBe(
-      'Sheet "L": its log has 2 systems and Card!A1:B4 is the card of one; say which system, or name the range of a table of cards with a row for each',
+      'Sheet "L": its log has 2 systems and Card!A1:B4 is the card for only one of them; say which system, or name the range of a table of cards with a row for each',
     );
   });
 
   it('says what is missing, and where', () => {
     expect(why(bookOf({ Log: logRows(2) }))).toBe(
-      'Sheet "Log": no card was found; write one, two columns of names and values with at least "Volume" and "Form", ' +
-        'beside the log or on a sheet of its own, or name its range, such as Card!A1:B12',
+      'Sheet "Log": no card was found; write one (two columns, names and values, with at least "Volume" and "Form") ' +
+        'beside the log or on a sheet of its own, or give its range, such as Card!A1:B12',
     );
     expect(why(bookOf({ Log: logRows(2), 'C 1': cardRows, C2: cardRows }))).toBe(
-      "Sheet \"Log\": more than one card may be its card, 'C 1'!A1:B4 and 'C2'!A1:B4; " +
-        "name the range of the one, such as 'C 1'!A1:B4, or write the system into log and cards",
+      "Sheet \"Log\": several cards could be its card: 'C 1'!A1:B4 and 'C2'!A1:B4; " +
+        "give the range of the right one, such as 'C 1'!A1:B4, or write the system into the log and the cards",
     );
     expect(why(bookOf({ Sheet1: [['Date', 'Fish']] }))).toBe(
-      'The file holds no log: a log has a heading row that names a time and a copper column, such as "Date" and "Copper mg/L", with its readings below',
+      'The file has no log; a log has a heading row with a time column and a copper column, such as "Date" and "Copper mg/L", and readings below it',
     );
-    expect(why(bookOf({ Log: logRows(1), Card: cardRows }), { sheet: 'Card' })).toMatch(/^Sheet "Card" holds no log: /);
+    expect(why(bookOf({ Log: logRows(1), Card: cardRows }), { sheet: 'Card' })).toMatch(/^Sheet "Card" has no log; /);
     expect(why(bookOf({ Log: logRows(1) }), { sheet: 'Lot' })).toBe('There is no sheet "Lot"; the file has "Log"');
     expect(
       why(

@@ -58,11 +58,11 @@ function tableAt(address: string, more: Partial<BookTable> = {}): BookTable {
   return { name: 'Log', sheet: 'S', range: cellRange(address), columns, headings: true, totals: false, ...more };
 }
 
-/** A book and its grid after a row was put in above everything on its first sheet. */
+/** A book and its grid after a row was inserted above everything on its first sheet. */
 function withRowAbove(book: Book): { sheets: GridSheet[]; places: Places } {
   const [first, ...others] = gridOf(book);
   const name = book.sheets[0]?.name ?? '';
-  const places = movedPlaces(book, { sheet: name, lines: 'rows', first: 0, count: 1, how: 'put in' });
+  const places = movedPlaces(book, { sheet: name, lines: 'rows', first: 0, count: 1, how: 'inserted' });
   return { sheets: first === undefined ? [] : [{ ...first, rows: [undefined, ...first.rows] }, ...others], places };
 }
 
@@ -147,7 +147,7 @@ describe('gridBook', () => {
     expect(shownOf(inPage(book, { sheets: [{ ...first!, rows }, card!] }))).toEqual(shownOf(auditBook(book)));
   });
 
-  it('names the rows of the sheet after a row was put in above', () => {
+  it('names the rows of the sheet after a row was inserted above', () => {
     const moved = inPage(far, withRowAbove(far));
     const written = bookOf(
       { S: [[], ['Harbour quarantine'], ...blank(130), ...brokenLog(6)], Card: cardRows },
@@ -159,7 +159,7 @@ describe('gridBook', () => {
     expect(audited).toMatchObject({ log: { range: cellRange('A7:C19') }, cardFrom: 'S!A2:B5' });
   });
 
-  it('finds a card by its name after rows were put in above it and its sheet was given another name', () => {
+  it('finds a card by its name after rows were inserted above it and its sheet was renamed', () => {
     const book = bookOf(
       { Notes: [['Days', 10], ...cardRows], Log: brokenLog(4) },
       { names: [{ name: 'TheCard', formula: 'Notes!$A$2:$B$5' }] },

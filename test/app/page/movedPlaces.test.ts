@@ -27,34 +27,34 @@ function columns(how: Moved['how'], first: number, count: number): readonly (num
 
 function named(formula: string, moved: Partial<Moved> = {}, sheet?: string): string | undefined {
   const name = { name: 'TheCard', formula, ...(sheet === undefined ? {} : { sheet }) };
-  const how = { sheet: 'Log', lines: 'rows', first: 0, count: 2, how: 'put in', ...moved } as const;
+  const how = { sheet: 'Log', lines: 'rows', first: 0, count: 2, how: 'inserted', ...moved } as const;
   return movedPlaces({ ...none, names: [name] }, how).names[0]?.formula;
 }
 
 describe('movedPlaces', () => {
-  it('moves a table down with rows put in above it, up with rows taken out', () => {
-    expect(rows('put in', 0, 2)).toEqual([6, 11]);
-    expect(rows('put in', 4, 1)).toEqual([5, 10]);
-    expect(rows('taken out', 1, 3)).toEqual([1, 6]);
+  it('moves a table down with rows inserted above it, up with rows deleted', () => {
+    expect(rows('inserted', 0, 2)).toEqual([6, 11]);
+    expect(rows('inserted', 4, 1)).toEqual([5, 10]);
+    expect(rows('deleted', 1, 3)).toEqual([1, 6]);
   });
 
   it('grows and shrinks with rows within it', () => {
-    expect(rows('put in', 9, 1)).toEqual([4, 10]);
-    expect(rows('taken out', 6, 2)).toEqual([4, 7]);
-    expect(rows('taken out', 8, 5)).toEqual([4, 7]);
+    expect(rows('inserted', 9, 1)).toEqual([4, 10]);
+    expect(rows('deleted', 6, 2)).toEqual([4, 7]);
+    expect(rows('deleted', 8, 5)).toEqual([4, 7]);
   });
 
-  it('stays where rows are put in or taken out below it or on another sheet', () => {
-    expect(rows('put in', 10, 3)).toEqual([4, 9]);
-    expect(rows('taken out', 10, 3)).toEqual([4, 9]);
-    expect(rows('put in', 0, 2, 'Old')).toEqual([4, 9]);
+  it('stays where rows are inserted or deleted below it or on another sheet', () => {
+    expect(rows('inserted', 10, 3)).toEqual([4, 9]);
+    expect(rows('deleted', 10, 3)).toEqual([4, 9]);
+    expect(rows('inserted', 0, 2, 'Old')).toEqual([4, 9]);
   });
 
   it('does the same with columns', () => {
-    expect(columns('put in', 0, 2)).toEqual([3, 5]);
-    expect(columns('put in', 2, 1)).toEqual([1, 4]);
-    expect(columns('taken out', 0, 1)).toEqual([0, 2]);
-    expect(columns('put in', 4, 1)).toEqual([1, 3]);
+    expect(columns('inserted', 0, 2)).toEqual([3, 5]);
+    expect(columns('inserted', 2, 1)).toEqual([1, 4]);
+    expect(columns('deleted', 0, 1)).toEqual([0, 2]);
+    expect(columns('inserted', 4, 1)).toEqual([1, 3]);
   });
 
   it('moves the range that a name stands for, whatever its sheet is called', () => {

@@ -37,7 +37,7 @@ describe('placesInCopy', () => {
     const bytes = new Uint8Array(await book.xlsx.writeBuffer());
     const before = readBook(bytes, 'a.xlsx');
     const sheetName = 'Log & card';
-    const now = movedPlaces(before, { sheet: sheetName, lines: 'rows', first: 0, count: 1, how: 'put in' });
+    const now = movedPlaces(before, { sheet: sheetName, lines: 'rows', first: 0, count: 1, how: 'inserted' });
     const copy = placesInCopy(bytes, before, now);
     const read = readBook(copy, 'a.xlsx');
     expect(read.names.map(({ name, formula }) => [name, formula])).toEqual([
@@ -52,7 +52,7 @@ describe('placesInCopy', () => {
   it('leaves a table alone that has more columns than its file lists', async () => {
     const bytes = await loggedWorkbook({ readings: 3 });
     const before = readBook(bytes, 'tank.xlsx');
-    const now = movedPlaces(before, { sheet: 'Tank log', lines: 'columns', first: 1, count: 1, how: 'put in' });
+    const now = movedPlaces(before, { sheet: 'Tank log', lines: 'columns', first: 1, count: 1, how: 'inserted' });
     expect(placesInCopy(bytes, before, now)).toBe(bytes);
   });
 });

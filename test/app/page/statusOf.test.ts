@@ -21,9 +21,9 @@ describe('statusOf', () => {
 
   it('explains the errors the sheet itself makes', () => {
     const cell = { ...plain, formula: '=QT.BNAD("amine")', error: '#NAME?' };
-    expect(statusOf(cell, entries).text).toMatch(/check its spelling/);
-    expect(statusOf({ ...cell, error: '#SPILL!', reason: '' }, entries).text).toMatch(/free cells/);
-    expect(statusOf({ ...cell, error: '#N/A' }, entries).text).toBe('no reason is known for this error');
+    expect(statusOf(cell, entries).text).toMatch(/check the spelling/);
+    expect(statusOf({ ...cell, error: '#SPILL!', reason: '' }, entries).text).toMatch(/needs empty cells/);
+    expect(statusOf({ ...cell, error: '#N/A' }, entries).text).toBe('the reason for this error is not known');
   });
 
   it('says what the function of an answer does, and where its table begins', () => {
