@@ -31,11 +31,14 @@ whereChromium('the embedded sheet', () => {
   let browser: Browser;
   let opened: OpenedPage;
   let page: Page;
+  /** As the demo is opened, before anything is typed. */
+  let sheets: readonly SheetShown[];
 
   beforeAll(async () => {
     browser = await openBrowser();
     opened = await openPage(browser);
     page = opened.page;
+    sheets = await everySheet(page);
   });
 
   afterAll(async () => {
@@ -54,7 +57,6 @@ whereChromium('the embedded sheet', () => {
   });
 
   it('shows every formula of the demo answered, and no error but the one that is labelled', async () => {
-    const sheets = await everySheet(page);
     expect(sheets.map(({ name }) => name)).toEqual(demoPlan.sheets.map(({ name }) => name));
     const errors = sheets.flatMap(cellsOf).filter(([, shown]) => /^#[A-Z]/.test(shown));
     expect(errors).toEqual([[labelledError, '#VALUE!']]);
@@ -67,7 +69,7 @@ whereChromium('the embedded sheet', () => {
   });
 
   it('shows no bare serial number and no long run of decimals', async () => {
-    const shown = (await everySheet(page)).flatMap(cellsOf);
+    const shown = sheets.flatMap(cellsOf);
     expect(shown.filter(([, text]) => time.test(text)).length).toBeGreaterThan(150);
     expect(shown.filter(([, text]) => bareSerial.test(text) || /^-?[\d,]+\.\d{6,}$/.test(text))).toEqual([]);
   });

@@ -97,4 +97,5 @@ export const floors: readonly Floor[] = [
 ];
 
 /** Words of the trade, in whatever case: the sheet floor is to know none of them. */
-export const tradeWords = /copper|quarantin|\bQT\b|\bfish|chelat|_QT_|\bQT\./i;
+export const tradeWords =
+  /copper|quarantin|\bQT\b|_QT_|\bfish|chelat|\btanks?\b|aquari|ammonia|salinity|\bdos(?:e|es|ing)\b|keeper|lazaret/i;

@@ -32,23 +32,38 @@ export function whereOffice(name: string, tests: () => void): void {
   } else xdescribe(`${name} (no LibreOffice on this machine; install it, or name it in SOFFICE)`, tests);
 }
 
+interface Conversion {
+  readonly from: string;
+  /** May carry a filter, such as `xlsx:Calc MS Excel 2007 XML`. */
+  readonly to: string;
+}
+
+/** A file as LibreOffice converts it, such as `{ from: 'xlsx', to: 'ods' }`. */
+export function converted(bytes: Uint8Array, by: Conversion): Uint8Array {
+  return allConverted([bytes], by)[0] ?? new Uint8Array();
+}
+
 /**
- * A file as LibreOffice converts it, such as `{ from: 'xlsx', to: 'ods' }`; `to` may carry a filter. Each call has its
- * own profile, so that several can run at once.
+ * Several files of one kind, in one start of LibreOffice, which takes longer than a conversion. Each call has its own
+ * profile, so that several can run at once.
  */
-export function converted(bytes: Uint8Array, by: { readonly from: string; readonly to: string }): Uint8Array {
+export function allConverted(files: readonly Uint8Array[], { from, to }: Conversion): Uint8Array[] {
   if (soffice === undefined) throw new Error('no LibreOffice on this machine');
   const folder = mkdtempSync(join(tmpdir(), 'lazaret-office-'));
   try {
-    const file = join(folder, `book.${by.from}`);
-    writeFileSync(file, bytes);
+    const paths = files.map((bytes, i) => {
+      const path = join(folder, `book${i}.${from}`);
+      writeFileSync(path, bytes);
+      return path;
+    });
     const profile = `-env:UserInstallation=${pathToFileURL(join(folder, 'profile')).href}`;
     const out = join(folder, 'out');
-    execFileSync(soffice, [profile, '--headless', '--convert-to', by.to, '--outdir', out, file], {
+    execFileSync(soffice, [profile, '--headless', '--convert-to', to, '--outdir', out, ...paths], {
       stdio: 'pipe',
-      timeout: 60_000,
+      timeout: 120_000,
     });
-    return new Uint8Array(readFileSync(join(out, `book.${by.to.split(':')[0] ?? ''}`)));
+    const ending = to.split(':')[0] ?? '';
+    return files.map((_, i) => new Uint8Array(readFileSync(join(out, `book${i}.${ending}`))));
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
