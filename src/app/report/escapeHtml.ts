@@ -1,11 +1,7 @@
-const entities: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-  '`': '&#96;',
-};
+import { xmlText } from '../../sheet/index.js';
+
+/** What ends the value of an attribute; a backtick does so in old browsers. */
+const quotes: Readonly<Record<string, string>> = { '"': '&quot;', "'": '&#39;', '`': '&#96;' };
 
 /**
  * What may not stand in a text unseen: control characters, marks that turn the direction of writing, invisible spaces, and
@@ -17,10 +13,9 @@ const unseen =
 
 /** A text as HTML that shows it and does nothing else; what would not be seen is written out, such as `[U+202E]`. */
 export function escapeHtml(text: string): string {
-  return text
-    .replace(
-      unseen,
-      (character) => `[U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}]`,
-    )
-    .replace(/[&<>"'`]/g, (character) => entities[character] ?? '');
+  const seen = text.replace(
+    unseen,
+    (character) => `[U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}]`,
+  );
+  return xmlText(seen).replace(/["'`]/g, (quote) => quotes[quote] ?? '');
 }

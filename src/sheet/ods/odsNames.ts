@@ -2,8 +2,7 @@ import type { BookSheet, BookTable, DefinedName } from '../book/book.js';
 import { bookLimits } from '../book/bookLimits.js';
 import { rangeIn } from '../address/cellRange.js';
 import type { XmlAttributes } from '../xml/walkXml.js';
-import { formulaOfOds } from './formulaOfOds.js';
-import { referenceOf } from './referenceOf.js';
+import { formulaOfOds, referenceOf } from './formulaOfOds.js';
 
 interface Region {
   readonly name: string;

@@ -9,16 +9,7 @@ import { OdsStyles } from './odsStyles.js';
 /** A workbook of an .ods file. */
 export function readOds(parts: PackageParts, withLooks = false): Book {
   refuseEncrypted(parts);
-  const styles = new OdsStyles(withLooks);
-  const shared = parts.bytes('styles.xml');
-  if (shared !== undefined) {
-    walkXml(shared, 'styles.xml', {
-      prefixes: odsPrefixes,
-      open: (element, attributes) => styles.open(element, attributes),
-      text: (text) => styles.text(text),
-      close: (element) => styles.close(element),
-    });
-  }
+  const styles = sharedStyles(parts, withLooks);
   const content = parts.bytes('content.xml');
   if (content === undefined) throw new FileProblem('The file is damaged: the part with its sheets is missing.');
   const reader = new ContentReader(styles);
@@ -35,6 +26,20 @@ export function readOds(parts: PackageParts, withLooks = false): Book {
       : [],
     ...(styles.looks === undefined ? {} : { plain: styles.looks.plain }),
   };
+}
+
+/** The styles that the content builds on: their number formats say which cells show days. */
+export function sharedStyles(parts: PackageParts, withLooks = false): OdsStyles {
+  const styles = new OdsStyles(withLooks);
+  const shared = parts.bytes('styles.xml');
+  if (shared === undefined) return styles;
+  walkXml(shared, 'styles.xml', {
+    prefixes: odsPrefixes,
+    open: (element, attributes) => styles.open(element, attributes),
+    text: (text) => styles.text(text),
+    close: (element) => styles.close(element),
+  });
+  return styles;
 }
 
 /**

@@ -1,5 +1,5 @@
 import { isDateFormat } from '../book/isDateFormat.js';
-import { builtInFormats } from '../xlsx/builtInFormats.js';
+import { formatNumbered } from '../xlsx/builtInFormats.js';
 import { spreadsheetPrefixes } from '../xlsx/spreadsheetPrefixes.js';
 import { eachElement, type ElementAt, prefixOf } from '../xml/elementAt.js';
 import type { OpenParts } from './openParts.js';
@@ -10,7 +10,7 @@ const firstOwnFormat = 164;
 
 interface Styles {
   readonly formats: ElementAt | undefined;
-  readonly formatCodes: ReadonlyMap<string, string>;
+  readonly formatCodes: ReadonlyMap<number, string>;
   readonly list: ElementAt | undefined;
   readonly cells: readonly ElementAt[];
   readonly root: ElementAt | undefined;
@@ -27,8 +27,7 @@ export class DateStyles {
 
   isDate(style: string): boolean {
     const { cells, formatCodes } = this.styles();
-    const id = cells[Number(style)]?.attributes['numFmtId'] ?? '0';
-    return isDateFormat(formatCodes.get(id) ?? builtInFormats.get(Number(id)));
+    return isDateFormat(formatNumbered(Number(cells[Number(style)]?.attributes['numFmtId'] ?? 0), formatCodes));
   }
 
   /** The number of a style that is like another and shows a date; undefined in a file without styles. */
@@ -49,8 +48,8 @@ export class DateStyles {
 
   private formatId(format: string): string {
     const { formatCodes, formats, root } = this.styles();
-    for (const [id, code] of formatCodes) if (code === format) return id;
-    const id = String(Math.max(firstOwnFormat - 1, ...[...formatCodes.keys()].map(Number)) + 1);
+    for (const [id, code] of formatCodes) if (code === format) return String(id);
+    const id = String(Math.max(firstOwnFormat - 1, ...formatCodes.keys()) + 1);
     const text = this.text();
     const prefix = root ? prefixOf(root) : '';
     const xml = `<${prefix}numFmt numFmtId="${id}" formatCode="${format}"/>`;
@@ -83,7 +82,7 @@ function copyWith(text: string, like: ElementAt, format: string): string {
 }
 
 function read(xml: string, part: string | undefined): Styles {
-  const formatCodes = new Map<string, string>();
+  const formatCodes = new Map<number, string>();
   const cells: ElementAt[] = [];
   let [root, formats, list]: (ElementAt | undefined)[] = [];
   if (part === undefined) return { root, formats, list, formatCodes, cells };
@@ -94,7 +93,7 @@ function read(xml: string, part: string | undefined): Styles {
     else if (depth === 1 && name === 'numFmts') formats = element;
     else if (depth === 1 && name === 'cellXfs') list = element;
     else if (depth === 2 && inside === 'cellXfs') cells.push(element);
-    else if (depth === 2 && inside === 'numFmts') formatCodes.set(numFmtId, formatCode);
+    else if (depth === 2 && inside === 'numFmts') formatCodes.set(Number(numFmtId), formatCode);
   });
   return { root, formats, list, formatCodes, cells };
 }

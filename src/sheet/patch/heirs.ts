@@ -1,4 +1,4 @@
-import { addressOf } from '../address/addressOf.js';
+import { addressRange } from '../address/addressOf.js';
 import { movableFormula } from '../formula/movableFormula.js';
 import { xmlText } from '../xml/xmlText.js';
 import type { CellAt, SheetMap } from './sheetMap.js';
@@ -33,5 +33,5 @@ function boundsOf(cells: readonly CellAt[]): string {
     [top, bottom] = [Math.min(top, row), Math.max(bottom, row)];
     [left, right] = [Math.min(left, column), Math.max(right, column)];
   }
-  return `${addressOf(top, left)}:${addressOf(bottom, right)}`;
+  return addressRange({ firstRow: top, firstColumn: left, lastRow: bottom, lastColumn: right });
 }

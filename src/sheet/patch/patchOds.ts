@@ -1,7 +1,5 @@
 import type { OutsideNames } from '../formula/outsideFunctions.js';
-import { odsPrefixes } from '../ods/odsPrefixes.js';
-import { OdsStyles } from '../ods/odsStyles.js';
-import { walkXml } from '../xml/walkXml.js';
+import { sharedStyles } from '../ods/readOds.js';
 import { FileProblem } from '../zip/fileProblem.js';
 import { type CellWrite, refuseMissingSheet, writesBySheet } from './cellWrite.js';
 import { odsSheetSplices } from './ods/odsSheetSplices.js';
@@ -28,20 +26,6 @@ export function patchOds(bytes: Uint8Array, writes: readonly CellWrite[], outsid
   }
   parts.put('content.xml', spliced(xml, splices));
   return parts.file();
-}
-
-/** Styles that the content builds on: their number formats say which cells show days. */
-function sharedStyles(parts: OpenParts): OdsStyles {
-  const styles = new OdsStyles();
-  const part = parts.bytes('styles.xml');
-  if (!part) return styles;
-  walkXml(part, 'styles.xml', {
-    prefixes: odsPrefixes,
-    open: (element, attributes) => styles.open(element, attributes),
-    text: (text) => styles.text(text),
-    close: (element) => styles.close(element),
-  });
-  return styles;
 }
 
 /** Those of the rising numbers that are among `count` from `first` on. */

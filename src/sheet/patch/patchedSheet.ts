@@ -1,12 +1,13 @@
-import type { CellRange } from '../address/cellRange.js';
+import { addressRange } from '../address/addressOf.js';
+import { type CellRange, isInside, rangeIn } from '../address/cellRange.js';
 import { cellWithFormula } from './cellEdit.js';
-import type { CellWrites } from './cellWrite.js';
-import { grownDimension } from './grownDimension.js';
+import type { CellWrite, CellWrites } from './cellWrite.js';
+import { tagWith } from './tagWith.js';
 import { heirs } from './heirs.js';
 import { newRows } from './newRows.js';
 import { readSheet } from './readSheet.js';
 import { rowChange, type RowChange } from './rowChange.js';
-import { sameFormula } from './sameFormula.js';
+import { sameFormula } from './formulaPiece.js';
 import type { SheetContext } from './workbookContext.js';
 import type { CellAt, SheetMap } from './sheetMap.js';
 import { spliced, type Splice } from './splice.js';
@@ -59,7 +60,7 @@ function sheetContext(
   return {
     masters: map.masters,
     heirs: heirs(xml, map, keeps),
-    isFilled: (row, column) => filled.some((range) => isInside(row, column, range)),
+    isFilled: (row, column) => filled.some((range) => isInside(range, row, column)),
   };
 }
 
@@ -73,12 +74,29 @@ function filledRanges({ arrays }: SheetMap, rows: CellWrites): CellRange[] {
   return filled;
 }
 
-function isInside(row: number, column: number, { firstRow, lastRow, firstColumn, lastColumn }: CellRange): boolean {
-  return row >= firstRow && row <= lastRow && column >= firstColumn && column <= lastColumn;
-}
-
 /** Cells that take over a formula and are not written to themselves. */
 function heirSplices(xml: string, found: ReadonlyMap<CellAt, string>, rows: CellWrites): Splice[] {
   const alone = [...found].filter(([{ row, column }]) => !rows.get(row)?.has(column));
   return alone.map(([cell, formula]) => ({ from: cell.from, to: cell.to, text: cellWithFormula(xml, cell, formula) }));
+}
+
+/** The range that the sheet says its cells lie in, where new ones lie outside; some programs read no further. */
+function grownDimension(xml: string, { dimension }: SheetMap, inserted: readonly CellWrite[]): Splice[] {
+  const range = rangeIn(dimension?.attributes['ref']);
+  if (!dimension || !range || inserted.length === 0) return [];
+  let { firstRow, firstColumn, lastRow, lastColumn } = range;
+  for (const { row, column } of inserted) {
+    [firstRow, lastRow] = [Math.min(firstRow, row), Math.max(lastRow, row)];
+    [firstColumn, lastColumn] = [Math.min(firstColumn, column), Math.max(lastColumn, column)];
+  }
+  const grown =
+    firstRow < range.firstRow ||
+    firstColumn < range.firstColumn ||
+    lastRow > range.lastRow ||
+    lastColumn > range.lastColumn;
+  if (!grown) return [];
+  const ref = addressRange({ firstRow, firstColumn, lastRow, lastColumn });
+  return [
+    { from: dimension.from, to: dimension.tagTo, text: tagWith(xml.slice(dimension.from, dimension.tagTo), { ref }) },
+  ];
 }

@@ -2,7 +2,7 @@
  * The number formats that workbooks name by number alone, as in a spreadsheet program set to English (US).
  * Source: ECMA-376-1, 18.8.30 (from memory), dates as ISO dates, so that they read the same everywhere.
  */
-export const builtInFormats: ReadonlyMap<number, string> = new Map([
+const builtInFormats: ReadonlyMap<number, string> = new Map([
   [1, '0'],
   [2, '0.00'],
   [3, '#,##0'],
@@ -54,3 +54,9 @@ export const builtInFormats: ReadonlyMap<number, string> = new Map([
   [57, 'yyyy-mm-dd'],
   [58, 'yyyy-mm-dd'],
 ]);
+
+/** The number format of this number, a file's own before a built-in one; undefined for General. */
+export function formatNumbered(number: number, own: ReadonlyMap<number, string>): string | undefined {
+  const format = own.get(number) ?? builtInFormats.get(number);
+  return format === undefined || format === '' || /^general$/i.test(format) ? undefined : format;
+}

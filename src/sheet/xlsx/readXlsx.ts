@@ -1,19 +1,19 @@
-import type { Book } from '../book/book.js';
+import type { Book, BookSheet } from '../book/book.js';
+import { SheetGrid } from '../book/sheetGrid.js';
+import { walkXml } from '../xml/walkXml.js';
 import type { PackageParts } from '../zip/packageParts.js';
-import { cellFormats } from './cellFormats.js';
-import { cellLooks } from './cellLooks.js';
+import { cellStyles } from './cellStyles.js';
 import { dynamicCells } from './dynamicCells.js';
 import { sharedStrings } from './sharedStrings.js';
-import { sheetOfPart } from './sheetOfPart.js';
-import type { SharedParts } from './sharedParts.js';
+import { type SharedParts, SheetReader } from './sheetReader.js';
 import { tablesOfSheet } from './tablesOfSheet.js';
 import { themeColours } from './themeColours.js';
-import { type WorkbookPart, workbookPart } from './workbookPart.js';
+import { type SheetPart, type WorkbookPart, workbookPart } from './workbookPart.js';
 
 /** A workbook of an .xlsx or .xlsm file. */
 export function readXlsx(parts: PackageParts, withLooks = false): Book {
   const workbook = workbookPart(parts);
-  const shared = { ...sharedBy(parts, workbook), ...(withLooks ? looksOf(parts, workbook) : {}) };
+  const shared = sharedBy(parts, workbook, withLooks);
   const [plain] = shared.looks ?? [];
   return {
     kind: 'xlsx',
@@ -28,22 +28,21 @@ export function readXlsx(parts: PackageParts, withLooks = false): Book {
   };
 }
 
-function sharedBy(parts: PackageParts, workbook: WorkbookPart): SharedParts {
+function sharedBy(parts: PackageParts, workbook: WorkbookPart, withLooks: boolean): SharedParts {
+  const theme = withLooks ? (ofType(parts, workbook, 'theme', themeColours) ?? []) : [];
+  const styles = ofType(parts, workbook, 'styles', (bytes, part) => cellStyles(bytes, part, { theme, withLooks }));
+  const { formats, looks, colours } = styles ?? { formats: [], looks: [], colours: { theme, indexed: [] } };
   return {
     strings: ofType(parts, workbook, 'sharedStrings', sharedStrings) ?? [],
-    formats: ofType(parts, workbook, 'styles', cellFormats) ?? [],
+    formats,
     dynamic: ofType(parts, workbook, 'sheetMetadata', dynamicCells) ?? new Set(),
     date1904: workbook.date1904,
     count: { filled: 0, blank: 0 },
+    ...(withLooks ? { looks, colours } : {}),
   };
 }
 
-function looksOf(parts: PackageParts, workbook: WorkbookPart): Required<Pick<SharedParts, 'looks' | 'colours'>> {
-  const theme = ofType(parts, workbook, 'theme', themeColours) ?? [];
-  const styles = ofType(parts, workbook, 'styles', (bytes, part) => cellLooks(bytes, part, theme));
-  return styles ?? { looks: [], colours: { theme, indexed: [] } };
-}
-
+/** What the first part of this type holds; undefined where there is none. */
 function ofType<T>(
   parts: PackageParts,
   workbook: WorkbookPart,
@@ -53,4 +52,13 @@ function ofType<T>(
   const part = workbook.relations.find((relation) => relation.type === type)?.part;
   const bytes = part === undefined ? undefined : parts.bytes(part);
   return part === undefined || bytes === undefined ? undefined : read(bytes, part);
+}
+
+function sheetOfPart(bytes: Uint8Array, sheet: SheetPart, shared: SharedParts): BookSheet {
+  const reader = new SheetReader(new SheetGrid(sheet.name, shared.count), shared);
+  walkXml(bytes, sheet.part, reader);
+  const widths = reader.widths.slice(0, reader.grid.lastColumn + 1);
+  const { rows } = reader.grid;
+  const layout = reader.layout === undefined ? {} : { layout: reader.layout.layout() };
+  return { name: sheet.name, hidden: sheet.hidden, rows, merged: reader.merged, widths, ...layout };
 }

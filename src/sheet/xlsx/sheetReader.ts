@@ -1,18 +1,17 @@
-import { rangeIn, type CellRange } from '../address/cellRange.js';
+import { type CellRange, rangeIn } from '../address/cellRange.js';
 import type { CellValue } from '../cell/cellValue.js';
 import type { BookCell } from '../book/book.js';
 import { bookLimits } from '../book/bookLimits.js';
 import type { CellLook } from '../book/cellLook.js';
 import { from1900 } from '../book/from1900.js';
 import { isDateFormat } from '../book/isDateFormat.js';
-import type { SheetGrid } from '../book/sheetGrid.js';
+import type { CellCount, SheetGrid } from '../book/sheetGrid.js';
 import type { XmlAttributes } from '../xml/walkXml.js';
-import { digitWidth } from './digitWidth.js';
+import { CellFormulas } from './cellFormulas.js';
+import type { Colours } from './colourOf.js';
+import { digitWidth, putColumnWidths } from './columnWidths.js';
 import { LayoutReader } from './layoutReader.js';
-import { putColumnWidths } from './putColumnWidths.js';
 import { RichText } from './richText.js';
-import { SharedFormulas } from './sharedFormulas.js';
-import type { SharedParts } from './sharedParts.js';
 import { SheetPlace } from './sheetPlace.js';
 import { spreadsheetPrefixes } from './spreadsheetPrefixes.js';
 import { storedValue } from './storedValue.js';
@@ -21,13 +20,26 @@ import { storedValue } from './storedValue.js';
 const mostColumns = 2000;
 const dateFormat = 'yyyy-mm-dd hh:mm';
 
+/** What the sheets of a workbook share. */
+export interface SharedParts {
+  readonly strings: readonly string[];
+  readonly formats: readonly (string | undefined)[];
+  /** Values of `cm` that mark a dynamic array. */
+  readonly dynamic: ReadonlySet<string>;
+  readonly date1904: boolean;
+  readonly count: CellCount;
+  /** Where looks were asked for. */
+  readonly looks?: readonly CellLook[];
+  readonly colours?: Colours;
+}
+
 /** Takes in the elements of a sheet part. */
 export class SheetReader {
   readonly prefixes = spreadsheetPrefixes;
   readonly merged: CellRange[] = [];
   readonly widths: (number | undefined)[] = [];
   readonly layout: LayoutReader | undefined;
-  readonly #formulas = new SharedFormulas();
+  readonly #formulas = new CellFormulas();
   readonly #at: SheetPlace;
   readonly #digit: number;
   #cell: XmlAttributes | undefined;
@@ -106,7 +118,7 @@ export class SheetReader {
     let format = this.shared.formats[style];
     const look = this.#lookOf(style);
     const value = storedValue({ type, text: this.#value, inline }, this.shared.strings);
-    const formula = this.#formula === undefined ? undefined : this.#formulaOf(this.#formula);
+    const formula = this.#formulaOf(attributes['cm']);
     if (value === null && formula === undefined) {
       if (format !== undefined || look !== undefined) this.grid.putBlank(row, column, { format: format ?? '', look });
       return;
@@ -114,7 +126,7 @@ export class SheetReader {
     if (type === 'd' && typeof value === 'number' && !isDateFormat(format)) format = dateFormat;
     const counted = this.shared.date1904 && type !== 'd' ? from1900(value, format) : value;
     const cell = cellOf(counted, format, look);
-    this.grid.put(row, column, formula === undefined ? cell : { ...cell, ...formula, ...this.#fills(attributes) });
+    this.grid.put(row, column, formula === undefined ? cell : { ...cell, ...formula });
   }
 
   /** A look as that of a cell without a style is none. */
@@ -123,21 +135,11 @@ export class SheetReader {
     return looks === undefined || looks[style] === looks[0] ? undefined : looks[style];
   }
 
-  #formulaOf(attributes: XmlAttributes): { formula: string } | undefined {
-    const shares = attributes['t'] === 'shared';
-    const text = this.#formulaText.replace(/^\s*=/, '');
-    const formula = shares
-      ? this.#formulas.at({ index: attributes['si'] ?? '', text, row: this.#at.row, column: this.#at.column })
-      : text;
-    return formula === '' ? undefined : { formula };
-  }
-
-  #fills(attributes: XmlAttributes): { fills?: CellRange; dynamic?: boolean } {
-    if (this.#formula?.['t'] !== 'array') return {};
+  #formulaOf(mark: string | undefined): ReturnType<CellFormulas['at']> {
+    if (this.#formula === undefined) return undefined;
     const { row, column } = this.#at;
-    const own = { firstRow: row, firstColumn: column, lastRow: row, lastColumn: column };
-    const fills = rangeIn(this.#formula['ref']) ?? own;
-    return this.shared.dynamic.has(attributes['cm'] ?? '') ? { fills, dynamic: true } : { fills };
+    const isDynamic = mark !== undefined && this.shared.dynamic.has(mark);
+    return this.#formulas.at({ attributes: this.#formula, text: this.#formulaText, row, column, isDynamic });
   }
 }
 

@@ -1,6 +1,6 @@
 import { bookLimits } from '../book/bookLimits.js';
 import type { XmlAttributes } from '../xml/walkXml.js';
-import { colourDigits } from './colourDigits.js';
+import { colourDigits } from './colourOf.js';
 
 export interface Font {
   bold: boolean;
@@ -20,18 +20,21 @@ export interface Fill {
 
 export type Border = { readonly side: string; readonly style: string; colour: XmlAttributes | undefined }[];
 
-/** One style of cells: the numbers of its font, fill and border. */
+/** One style of cells: the numbers of its number format, font, fill and border. */
 export interface Xf {
+  readonly format: number;
   readonly font: number;
   readonly fill: number;
   readonly border: number;
   alignment: XmlAttributes | undefined;
 }
 
-const lists = ['fonts', 'fills', 'borders', 'cellXfs', 'indexedColors'];
+const lists = ['numFmts', 'fonts', 'fills', 'borders', 'cellXfs', 'indexedColors'];
 
 /** The lists of a style sheet as they are met; colours are named only, as those of the workbook come last. */
 export class StyleParts {
+  /** The workbook's own number formats by their numbers. */
+  readonly formats = new Map<number, string>();
   readonly fonts: Font[] = [];
   readonly fills: Fill[] = [];
   readonly borders: Border[] = [];
@@ -41,6 +44,7 @@ export class StyleParts {
 
   open(element: string, attributes: XmlAttributes): void {
     if (lists.includes(element)) this.#list = element;
+    else if (this.#list === 'numFmts') this.formats.set(Number(attributes['numFmtId']), attributes['formatCode'] ?? '');
     else if (this.#list === 'fonts') this.#font(element, attributes);
     else if (this.#list === 'fills') this.#fill(element, attributes);
     else if (this.#list === 'borders') this.#border(element, attributes);
@@ -91,8 +95,9 @@ export class StyleParts {
     const number = (name: string): number => Number(attributes[name] ?? 0);
     const last = this.cells[this.cells.length - 1];
     if (element === 'xf') {
-      const [font, fill, border] = [number('fontId'), number('fillId'), number('borderId')];
-      add(this.cells, { font, fill, border, alignment: undefined });
+      const [format, font] = [number('numFmtId'), number('fontId')];
+      const [fill, border] = [number('fillId'), number('borderId')];
+      add(this.cells, { format, font, fill, border, alignment: undefined });
     } else if (element === 'alignment' && last !== undefined) last.alignment = attributes;
   }
 }

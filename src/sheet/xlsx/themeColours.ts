@@ -1,5 +1,5 @@
 import { walkXml } from '../xml/walkXml.js';
-import { colourDigits } from './colourDigits.js';
+import { colourDigits } from './colourOf.js';
 
 const prefixes: ReadonlyMap<string, string> = new Map([
   ['http://schemas.openxmlformats.org/drawingml/2006/main', ''],

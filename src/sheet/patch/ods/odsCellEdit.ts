@@ -2,13 +2,12 @@ import type { CellRange } from '../../address/cellRange.js';
 import { isCellError, type CellValue } from '../../cell/cellValue.js';
 import { isDateFormat } from '../../book/isDateFormat.js';
 import type { OutsideNames } from '../../formula/outsideFunctions.js';
-import { odsValue } from '../../ods/odsValue.js';
+import { odsValue } from '../../ods/odsCell.js';
 import type { CellWrite } from '../cellWrite.js';
 import { spliced } from '../splice.js';
 import { tagWith } from '../tagWith.js';
-import { odsContent } from './odsContent.js';
+import { odsContent, odsParagraphs } from './odsContent.js';
 import type { OdsCellAt, OdsMap } from './odsMap.js';
-import { odsParagraphs } from './odsParagraphs.js';
 import { openFormula } from './openFormula.js';
 
 type Changes = Record<string, string | null>;

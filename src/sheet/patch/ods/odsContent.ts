@@ -1,3 +1,4 @@
+import { xmlText } from '../../xml/xmlText.js';
 import { isCellError, type CellValue } from '../../cell/cellValue.js';
 import { FileProblem } from '../../zip/fileProblem.js';
 import { isoOfSerial } from '../../book/isoDay.js';
@@ -61,4 +62,18 @@ function refuseUnwritable(text: string): void {
   throw new FileProblem(
     `The text ${JSON.stringify(text.slice(0, 40))} has characters that an .ods file cannot hold: save the file as .xlsx first.`,
   );
+}
+
+/** A text as paragraphs of a cell: lines apart, blanks that would melt together written as elements. */
+export function odsParagraphs(text: string, prefix: string): string {
+  return text
+    .split('\n')
+    .map((line) => `<${prefix}p>${lineXml(line, prefix)}</${prefix}p>`)
+    .join('');
+}
+
+function lineXml(line: string, prefix: string): string {
+  return xmlText(line)
+    .replace(/^ +| {2,}| +$/g, (blanks) => `<${prefix}s${blanks.length > 1 ? ` ${prefix}c="${blanks.length}"` : ''}/>`)
+    .replace(/\t/g, `<${prefix}tab/>`);
 }

@@ -1,4 +1,6 @@
+import { sheetLimits } from '../address/sheetLimits.js';
 import type { CellLook } from '../book/cellLook.js';
+import type { XmlAttributes } from '../xml/walkXml.js';
 
 /** Width of the digits of a font to its size, from memory; most others are close to the first. */
 const usual = 0.507;
@@ -16,4 +18,18 @@ const pixelsOfAPoint = 96 / 72;
 export function digitWidth(plain: CellLook | undefined): number {
   const [, width] = widths.find(([fonts]) => fonts.test(plain?.font ?? '')) ?? ['', usual];
   return Math.max(1, Math.round(width * (plain?.size ?? usualSize) * pixelsOfAPoint));
+}
+
+/**
+ * Writes the width of the columns that an element `col` speaks of, in pixels.
+ *
+ * @param digit the widest digit of the workbook's letters in pixels, which column widths count in
+ */
+export function putColumnWidths(widths: (number | undefined)[], attributes: XmlAttributes, digit: number): void {
+  const width = Number(attributes['width'] ?? NaN);
+  const first = Number(attributes['min'] ?? NaN);
+  const last = Math.min(Number(attributes['max'] ?? NaN), sheetLimits.columns);
+  if (!(width >= 0 && width <= 255 && first >= 1 && first <= last)) return;
+  const pixels = Math.trunc(((256 * width + Math.trunc(128 / digit)) / 256) * digit);
+  for (let column = first; column <= last; column++) widths[column - 1] = pixels;
 }

@@ -1,5 +1,6 @@
 import type { BorderLine, BorderSide, CellLook, LineKind } from '../book/cellLook.js';
 import { walkXml, type XmlAttributes } from '../xml/walkXml.js';
+import { formatNumbered } from './builtInFormats.js';
 import { type Colours, colourOf } from './colourOf.js';
 import { spreadsheetPrefixes } from './spreadsheetPrefixes.js';
 import { type Border, type Fill, type Font, StyleParts, type Xf } from './styleParts.js';
@@ -38,30 +39,41 @@ const across: ReadonlyMap<string, Across> = new Map([
   ['distributed', 'justify'],
 ]);
 
-interface StyleSheetLooks {
-  /** By the number of the cell style; styles that look alike have one object. */
-  readonly looks: readonly CellLook[];
+interface CellStyles {
+  /** The number format by the number of the cell style; undefined for General. */
+  readonly formats: readonly (string | undefined)[];
   readonly colours: Colours;
+  /** By the number of the cell style, where asked for; styles that look alike have one object. */
+  readonly looks: readonly CellLook[];
 }
 
-/** What the cell styles of a style sheet look like. */
-export function cellLooks(bytes: Uint8Array, part: string, theme: Colours['theme']): StyleSheetLooks {
+interface StyleTerms {
+  readonly theme: Colours['theme'];
+  readonly withLooks: boolean;
+}
+
+/** What the cell styles of a style sheet come to. */
+export function cellStyles(bytes: Uint8Array, part: string, { theme, withLooks }: StyleTerms): CellStyles {
   const parts = new StyleParts();
   walkXml(bytes, part, {
     prefixes: spreadsheetPrefixes,
     open: (element, attributes) => parts.open(element, attributes),
     close: (element) => parts.close(element),
   });
+  const formats = parts.cells.map(({ format }) => formatNumbered(format, parts.formats));
   const colours = { theme, indexed: parts.indexed };
+  return { formats, colours, looks: withLooks ? looksOf(parts, colours) : [] };
+}
+
+function looksOf(parts: StyleParts, colours: Colours): CellLook[] {
   const known = new Map<string, CellLook>();
-  const looks = parts.cells.map((xf) => {
+  return parts.cells.map((xf) => {
     const look = lookOf(xf, parts, colours);
     const key = JSON.stringify(look);
     const same = known.get(key);
     if (same === undefined) known.set(key, look);
     return same ?? look;
   });
-  return { looks, colours };
 }
 
 function lookOf(xf: Xf, parts: StyleParts, colours: Colours): CellLook {
