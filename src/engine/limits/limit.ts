@@ -1,6 +1,23 @@
 import { references, type ReferenceKey } from '../references/references.js';
 
-export type LimitUnit =
+/** What limits are about, in the order of their table. */
+export const limitTopics = [
+  'hold',
+  'move',
+  'above',
+  'raise',
+  'now',
+  'after',
+  'flukes',
+  'fish',
+  'water',
+  'meter',
+  'record',
+  'odds',
+  'change',
+] as const;
+
+type LimitUnit =
   | 'days'
   | 'h'
   | 'min'
@@ -18,9 +35,9 @@ export type LimitUnit =
   | 'of the tests'
   | 'of the dose'
   | 'of the fall'
-  | 'of a day’s level'
+  | 'a day'
   | 'of the error'
-  | 'of what is expected'
+  | 'of the expected'
   | 'fish'
   | 'readings'
   | 'doses'
@@ -33,6 +50,7 @@ export type LimitUnit =
 
 /** A number at which an answer changes. Without a source it is common practice. */
 export interface Limit {
+  readonly of: (typeof limitTopics)[number];
   readonly value: number;
   readonly unit: LimitUnit;
   /** What it decides, in a few words. */

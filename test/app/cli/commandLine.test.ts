@@ -143,9 +143,9 @@ describe('lazaret functions', () => {
   it('lists the limits with unit, status and source', async () => {
     const { code, out } = await lazaret('limits');
     expect(code).toBe(0);
-    expect(out).toMatch(/^Limit +Value +Unit +Decides +Status +Source\n/);
-    expect(out).toMatch(/\ntransfer gap +48 +h +.* practice +common practice/);
-    expect(out).toMatch(/\nsalinity danger +20 +g\/kg +.* memory +from memory/);
+    expect(out).toMatch(/^Of +Limit +Value +Unit +Decides +Status +Source\n/);
+    expect(out).toMatch(/\nmove +transfer gap +48 +h +.* practice +common practice/);
+    expect(out).toMatch(/\nwater +salinity danger +20 +g\/kg +.* memory +from memory/);
   });
 });
 
