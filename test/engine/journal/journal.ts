@@ -47,9 +47,15 @@ export function bandIn({ settings }: Journal): ArgumentIn {
 
 const times = ['When', 'From', 'To'];
 
-/** A table as text, a row a line, times as people read them, numbers without the noise of binary fractions. */
-export function tableText(answer: Answer): string {
-  if (!Array.isArray(answer)) return JSON.stringify(answer);
+/**
+ * A table as text, a row a line, times as people read them, numbers without the noise of binary fractions. Of a table on
+ * file the columns that its headings name, in their order: a column that comes later breaks no answer.
+ */
+export function tableText(table: Answer, onFile?: string): string {
+  if (!Array.isArray(table)) return JSON.stringify(table);
+  const wanted = onFile?.split('\n')[0]?.split(' | ') ?? table[0]?.map(String) ?? [];
+  const places = wanted.map((title) => table[0]?.indexOf(title) ?? -1);
+  const answer = table.map((row) => places.map((place) => row[place]));
   const [heading = []] = answer;
   const isTime = heading.map((title) => times.includes(String(title)));
   return answer
