@@ -37,7 +37,7 @@ describe("the host's own runtime", () => {
       ['HOLDDAYS', [when, [[2], [asError], [2.2]], [['chelated']], null, null, null, null]],
       ['HOLDDAYS', [when, [[2], [asRich], [2.2]], [['chelated']], null, null, null, null]],
     ]);
-    expect(broken?.slice(0, 4)).toEqual([0, false, expect.stringMatching(/^row 2: /), sentCode.invalidValue]);
+    expect(broken?.slice(0, 4)).toEqual([0, false, expect.stringMatching(/^row 2 holds /), sentCode.invalidValue]);
     expect(rich?.slice(0, 3)).toEqual([1, true, 2.5]);
   });
 

@@ -5,7 +5,7 @@ export { references, type ReferenceKey } from './references/references.js';
 export { isNotYet } from './result/isNotYet.js';
 export type { Problem } from './result/problem.js';
 export { ok, refuse, type Result } from './result/result.js';
-export type { AnswerKind, Table, TableCell, TableColumn } from './result/table.js';
+export type { Table, TableCell } from './result/table.js';
 export type { Cell } from './units/cell.js';
 export {
   celsius,
@@ -126,7 +126,7 @@ export { logHeadings } from './audit/logHeadings.js';
 export { cardOf, logOfOneSystem, systemCards } from './audit/logOf.js';
 export { readyGates } from './audit/readyGates.js';
 export { systemsNow, type SystemCard } from './audit/systemsNow.js';
-export { answerColumns, answerKind, type AnswerColumns } from './text/answerColumns.js';
+export { answerColumns, answerKind } from './text/answerColumns.js';
 export { auditTable } from './text/auditTable.js';
 export { cardTable } from './text/cardTable.js';
 export { cautions, cautionsTable } from './text/cautions.js';

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { examples } from '../../functions/examples.js';
-import { answerColumns, answerKind, type AnswerKind, type TableColumn } from '../../src/engine/index.js';
+import { answerColumns, answerKind } from '../../src/engine/index.js';
+import type { AnswerKind, TableColumn } from '../../src/engine/result/table.js';
 import { doseSplitTable } from '../../src/engine/text/doseTables.js';
 import { standInHost, type Answer, type ArgumentIn, type Scalar } from '../host/standInHost.js';
 import { callIn } from './callIn.js';

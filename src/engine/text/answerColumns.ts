@@ -18,7 +18,7 @@ import { signsColumns, toleranceColumns, treatmentColumns } from './fishTables.j
 import { systemsColumns } from './systemsTable.js';
 
 /** The columns of a function that gives a table; the kind of one that gives a value, or two side by side. */
-export type AnswerColumns = AnswerKind | readonly TableColumn[];
+type AnswerColumns = AnswerKind | readonly TableColumn[];
 
 /** What each cell function gives. DOSESPLIT without a first time has `Hours`, a number, in place of `When`. */
 export const answerColumns: Readonly<Record<string, AnswerColumns>> = {

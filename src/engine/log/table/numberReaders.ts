@@ -12,7 +12,7 @@ export type ReadCell<T> = (cell: Cell, column: NumberColumn, row: number) => Res
 type ReadNumber = ReadCell<number>;
 
 /** A part of the tank's volume, 0 to 1. */
-export interface Share {
+interface Share {
   readonly share: number;
 }
 
