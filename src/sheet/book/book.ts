@@ -4,18 +4,18 @@ import type { CellValue } from '../cell/cellValue.js';
 import type { CellLook } from './cellLook.js';
 import type { SheetLayout } from './sheetLayout.js';
 
-/** A file of rows as read, whatever its format: what the command line, the page and the reports work on. */
+/** A file of rows as read, whatever its format. */
 export interface Book {
   /** `xlsx` stands for `.xlsm` too. */
   readonly kind: 'xlsx' | 'ods' | 'csv';
   readonly sheets: readonly BookSheet[];
   readonly names: readonly DefinedName[];
   readonly tables: readonly BookTable[];
-  /** Whether the file counts its days from 1904. `BookCell.value` counts from 1900 in any case. */
+  /** Whether the file counts its days from 1904. `BookCell.value` always counts from 1900. */
   readonly date1904: boolean;
-  /** What was found out about the file and not written in it, to be told to its owner. */
+  /** What was worked out about the file, for its owner to know. */
   readonly remarks: readonly string[];
-  /** The look of a cell without any style. Looks and layouts are there where they were asked for. */
+  /** The look of a cell without any style. Present only if looks were asked for. */
   readonly plain?: CellLook;
 }
 
@@ -33,7 +33,7 @@ export interface BookSheet {
 export interface BookCell {
   /** The stored value; days of a cell with a date format count from 1900, also in a file that counts from 1904. */
   readonly value: CellValue;
-  /** Also of an .ods file in the form that an .xlsx file stores. */
+  /** In the form that an .xlsx file stores, also for an .ods file. */
   readonly formula?: StoredFormula;
   /** The rows and columns that an array formula fills, on its first cell alone. */
   readonly fills?: CellRange;
@@ -41,7 +41,7 @@ export interface BookCell {
   readonly dynamic?: boolean;
   /** The number format, such as `yyyy-mm-dd hh:mm`. */
   readonly format?: string;
-  /** Cells of one look share it; undefined: as `Book.plain`. */
+  /** Cells that look alike share one object; undefined: as `Book.plain`. */
   readonly look?: CellLook;
 }
 
@@ -49,7 +49,7 @@ export interface DefinedName {
   readonly name: string;
   /** What it stands for, such as `Log!$A$1:$F$60`. */
   readonly formula: StoredFormula;
-  /** The sheet it is known in; undefined: in all. */
+  /** The only sheet that knows it; undefined: all do. */
   readonly sheet?: string;
 }
 

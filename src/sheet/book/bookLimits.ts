@@ -5,8 +5,8 @@ export const bookLimits = {
   ...sheetLimits,
   /** Cells with a value or a formula, in all sheets together. */
   cells: 8_000_000,
-  /** Characters of formulas that stand once in the file and are spelt out for every cell that shares them. */
+  /** Characters of shared formulas, written out for each cell: a file holds such a formula once. */
   sharedFormulas: 64 * 1024 * 1024,
-  /** Merged ranges of a sheet, columns with a width, names, formats: what no workbook has more of. */
+  /** Entries of any other list, such as merged ranges, names or formats: no workbook has more. */
   listed: 200_000,
 } as const;

@@ -7,7 +7,7 @@ const firstCommonSerial = 61;
 
 const form = /^(\d{4,5})-(\d\d)-(\d\d)(?:[T ](\d\d):(\d\d)(?::(\d\d(?:[.,]\d+)?))?)?(?:Z|[+-]\d\d:?\d\d)?$/;
 
-/** A date as XML writes it, in days counted from 1900; undefined for what is no date. A zone is not applied: a cell keeps its clock. */
+/** A date as XML writes it, in days counted from 1900; undefined for what is no date. A time zone is ignored: a cell keeps its clock time. */
 export function serialOfIso(written: string): number | undefined {
   const text = written.trim();
   const plain = plainIsoSerial(text);

@@ -12,7 +12,7 @@ export interface CellCount {
 
 const mostBlanks = 2_000_000;
 
-/** Cells laid into rows; a lone cell far out costs no more than one at the top. */
+/** Cells in rows; a lone cell far out costs no more than one at the top. */
 export class SheetGrid {
   readonly rows: (BookCell | undefined)[][] = [];
   lastColumn = -1;
@@ -42,7 +42,7 @@ export class SheetGrid {
     return this.count.blank < mostBlanks;
   }
 
-  /** An empty cell that has a number format or a look; where there are millions they are let go, for they hold nothing. */
+  /** An empty cell with a number format or a look. Beyond two million they are dropped, as they hold nothing. */
   putBlank(
     row: number,
     column: number,
@@ -52,7 +52,7 @@ export class SheetGrid {
     this.#lay(row, column, this.#blank(style.format, style.look));
   }
 
-  /** One object for all that are alike. */
+  /** Blank cells that are alike share one object. */
   #blank(format: string, look: CellLook | undefined): BookCell {
     let byFormat = this.#blanks.get(look);
     if (byFormat === undefined) this.#blanks.set(look, (byFormat = new Map()));

@@ -1,6 +1,6 @@
 import type { CellLook } from './cellLook.js';
 
-/** How a sheet is laid out besides its cells. Rows and columns count from 0. */
+/** How a sheet is laid out, apart from its cells. Rows and columns count from 0. */
 export interface SheetLayout {
   /** Heights of rows in pixels where the file says them. */
   readonly heights: readonly (number | undefined)[];
@@ -9,7 +9,7 @@ export interface SheetLayout {
   readonly defaultHeight?: number;
   readonly hiddenRows: ReadonlySet<number>;
   readonly hiddenColumns: ReadonlySet<number>;
-  /** What a blank cell of the row or the column looks like that says nothing itself; a row goes before a column. */
+  /** How a blank cell without a style of its own looks: as its row says, or else as its column says. */
   readonly rowStyles: ReadonlyMap<number, LineStyle>;
   readonly columnStyles: ReadonlyMap<number, LineStyle>;
   /** How many rows and columns stay in view. */

@@ -18,20 +18,20 @@ export function cellName({ row, column }: Omit<WrittenCell, 'text'>): string {
 }
 
 export interface UnclearNumber extends WrittenCell {
-  /** What stands around the number, such as "<" and " L"; '' and '' where the cell is the number alone. */
+  /** The text around the number, such as "<" and " L"; both are '' where the cell holds nothing else. */
   readonly before: string;
   readonly after: string;
-  /** What may stand before its decimals, or part its thousands. */
+  /** May be the decimal mark, or may separate thousands. */
   readonly mark: DecimalMark;
 }
 
 export interface UnclearDate extends WrittenCell, DateParts {}
 
-/** What the cells of a column show, and those that cannot be read one by one. */
+/** What the cells of a column show, and the cells that only the whole file can settle. */
 export interface CsvColumn {
   /** The first cell that shows this mark before its decimals. */
   readonly shows: Record<DecimalMark, WrittenCell | null>;
-  /** The same of numbers with a unit or a bound, which people type by hand: asked where no plain number shows a mark. */
+  /** The same for numbers with a unit or a bound, which people type by hand. It counts where no plain number shows a mark. */
   readonly tells: Record<DecimalMark, WrittenCell | null>;
   readonly numbers: UnclearNumber[];
   readonly dates: UnclearDate[];
@@ -42,12 +42,12 @@ export interface CsvColumn {
 type CellRow = (BookCell | undefined)[];
 
 export interface CsvCells {
-  /** Cells that the whole file has to settle are undefined yet. */
+  /** Cells that only the whole file can settle are still undefined. */
   readonly rows: (CellRow | undefined)[];
   readonly columns: readonly CsvColumn[];
 }
 
-/** Every field of a csv file as the cell it plainly is; those that the whole file must settle are listed by column. */
+/** Every field of a csv file as a cell, where its text alone settles what it is; the others are listed by column. */
 export function csvCells(records: readonly (readonly string[])[]): CsvCells {
   const columns: CsvColumn[] = [];
   const rows = records.map((record, row) => {
@@ -72,7 +72,7 @@ function newColumn(): CsvColumn {
   return { shows: { '.': null, ',': null }, tells: { '.': null, ',': null }, numbers: [], dates: [], isClock: false };
 }
 
-/** Digits, signs, marks, or a letter with a digit after it somewhere: the rest is a text at first sight. */
+/** Digits, signs, marks, or a word with a digit somewhere after it; everything else is text. */
 const maybeValue = /^\s*[+\-\u2212.,\d<>~\u2264\u2265]|^\s*void\s|^\s*[A-Za-z]{3,9}[.,]?[\s-].*\d/;
 const clockHeading = /^\W*times?\b(?!.*\bdate)|\bclock\b/i;
 const clockDigits = /^\s*\d{1,2}\.?\d{2}\s*$/;
@@ -103,7 +103,7 @@ function cellOf(text: string, own: CsvColumn, row: number, column: number): Book
 
 const threeDigits = /[,'\u2019\u00a0\u202f]\d{3}(?!\d)|\.\d{3},/;
 
-/** A number with a unit stays a text; its decimal mark tells of the file's, and thousands are put together. */
+/** A number with a unit stays a text; its decimal mark is evidence for the file's, and separators of thousands are taken out. */
 function measureCell(text: string, own: CsvColumn, row: number, column: number): BookCell | undefined {
   const found = own.isClock ? null : measureText(text);
   if (found === null) return { value: wordValue(text) };
@@ -113,7 +113,7 @@ function measureCell(text: string, own: CsvColumn, row: number, column: number):
     return undefined;
   }
   if (read.mark !== null && own.tells[read.mark] === null) own.tells[read.mark] = { row, column, text };
-  // In a cell alone, three digits behind a comma may be thousands; here it is settled.
+  // Three digits after a comma could be thousands, so the settled number replaces them.
   const isSettled = threeDigits.test(number);
   return { value: isSettled ? `${before}${read.value}${after}` : wordValue(text) };
 }

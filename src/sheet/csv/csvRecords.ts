@@ -1,6 +1,6 @@
 export interface CsvRecords {
   readonly records: readonly (readonly string[])[];
-  /** The record whose quoted field never ends, from 0; null: all of them end. */
+  /** The record, counted from 0, with a quoted field that never ends; null: there is none. */
   readonly unclosed: number | null;
   /** Records that run over several lines. */
   readonly overLines: number;
@@ -10,13 +10,13 @@ interface CsvForm {
   readonly delimiter: string;
   /** Where the first record begins. */
   readonly from?: number;
-  /** No more records than this are read. */
+  /** The most records to read. */
   readonly most?: number;
 }
 
 /**
  * The records of a csv text as fields: quotes as in RFC 4180, lines ended by CR, LF or both. A quote within a field that
- * began without one is a letter like any other, and so is what follows a closing quote.
+ * began without one is an ordinary character, and so is what follows a closing quote.
  */
 export function csvRecords(text: string, { delimiter, from = 0, most = Infinity }: CsvForm): CsvRecords {
   const fields = new Fields(text, delimiter.charCodeAt(0), from);

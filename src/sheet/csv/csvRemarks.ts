@@ -14,10 +14,10 @@ interface FoundInCsv {
   readonly hasSeparatorLine: boolean;
 }
 
-/** What was found out about a csv file, in a sentence, and in another how its rows are counted where that is not plain. */
+/** One sentence on how a csv file was read, and one on how its rows are counted where that is not obvious. */
 export function csvRemarks(found: FoundInCsv): string[] {
   const parts = [...decimalWords(found), ...orderWords(found.orders)];
-  const marked = `fields apart by ${delimiterName(found.delimiter)}`;
+  const marked = `fields separated by ${delimiterName(found.delimiter)}`;
   const rows = rowWords(found);
   return [`Read as ${found.encoding}: ${[marked, ...parts].join(', ')}.`, ...(rows === '' ? [] : [rows])];
 }
@@ -46,10 +46,10 @@ function readAs({ text, row }: UnclearNumber, value: number): string {
 }
 
 const reasons: Readonly<Record<FoundOrder['why'], (cell: FoundOrder['cell']) => string>> = {
-  asked: () => 'as was said',
+  asked: () => 'as you said',
   'a part over 12': ({ text, row }) => `"${text.trim()}" in row ${row + 1}`,
   'another column': () => 'as in another column',
-  'order in time': () => 'only so do the rows stand in order of time',
+  'order in time': () => 'only then are the rows in order of time',
   points: ({ text }) => `as is usual with points, "${text.trim()}"`,
   'all alike': () => 'which makes no difference',
 };

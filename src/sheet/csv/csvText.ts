@@ -10,7 +10,7 @@ export function csvText(rows: readonly (readonly CellValue[])[], delimiter = ','
   return rows.map((row) => `${row.map((value) => field(value, delimiter)).join(delimiter)}\r\n`).join('');
 }
 
-/** All marks that some program parts fields by; the file's own is one of them or comes on top. */
+/** All characters that some program separates fields with, besides the file's own. */
 const quoted = /[",;|\t\r\n]|^\s|\s$|^sep=/i;
 
 function field(value: CellValue, delimiter: string): string {
@@ -21,13 +21,13 @@ function field(value: CellValue, delimiter: string): string {
   return quoted.test(text) || text.includes(delimiter) ? `"${text.replace(/"/g, '""')}"` : text;
 }
 
-/** From here on digits without an exponent are a name, not a number. */
+/** From here on, digits without an exponent are read as a name, not a number. */
 const longestWhole = 1e15;
 
 function numberField(value: number, delimiter: string): string {
   if (!Number.isFinite(value)) return '#NUM!';
   if (Math.abs(value) >= longestWhole) return value.toExponential();
   const text = String(value);
-  // Where no comma parts the fields, 1.234 could be thousands.
+  // Where fields are not separated by commas, 1.234 could be thousands.
   return delimiter !== ',' && numberText(text)?.unclear === '.' ? `${text}0` : text;
 }

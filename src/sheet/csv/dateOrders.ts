@@ -10,7 +10,7 @@ export interface FoundOrder {
   readonly cell: UnclearDate;
 }
 
-/** The order of day and month in each column; null where no date needs one. What nothing settles is refused. */
+/** The order of day and month in each column; null where no date needs one. A file that leaves it ambiguous is refused. */
 export function dateOrders(columns: readonly CsvColumn[], asked: DateOrder | null): readonly (FoundOrder | null)[] {
   const possible = columns.map(({ dates }) => possibleOrders(dates));
   const settled = new Set(possible.flatMap((each) => (each?.orders.length === 1 ? each.orders : [])));
@@ -37,7 +37,7 @@ function orderOf(
   if (other !== undefined && elsewhere.size === 1 && orders.includes(other) && (only ?? other) === other) {
     return { order: other, why: 'another column', cell };
   }
-  // Nowhere is a month written in front with points behind it.
+  // Nobody writes the month first and separates with points.
   const pointed = dates.every(({ mark }) => mark === '.');
   if (pointed && (only ?? 'day first') === 'day first') return { order: 'day first', why: 'points', cell };
   if (only !== undefined && !pointed && elsewhere.size === 0) return { order: only, why: 'order in time', cell };
@@ -46,7 +46,7 @@ function orderOf(
   throw new FileProblem(unclear(cell, orders));
 }
 
-/** 26/03/13, 26/03/14, 26/03/15: a log goes on by days, and not by years on the 26th of each. */
+/** 26/03/13, 26/03/14, 26/03/15: a log goes on from day to day, not from year to year on 26 March. */
 function mayBeginWithYear(dates: readonly UnclearDate[]): boolean {
   const [firsts, lasts] = [0, 2].map((at) => new Set(dates.map(({ parts }) => parts[at])));
   const fits = dates.every(
@@ -78,7 +78,7 @@ function unclear(cell: UnclearDate, orders: readonly DateOrder[]): string {
 }
 
 function notAsAsked(cell: UnclearDate, order: DateOrder): string {
-  return `The date "${cell.text.trim()}" in ${cellName(cell)} is not ${order}, as was said of the file`;
+  return `The date "${cell.text.trim()}" in ${cellName(cell)} is not ${order}, although you said so`;
 }
 
 interface PossibleOrders {
@@ -88,13 +88,13 @@ interface PossibleOrders {
   readonly cell: UnclearDate;
 }
 
-/** The orders in which all dates of a column can be read; null where it has none. Two that contradict are refused. */
+/** The orders in which all dates of a column can be read; null where it has none. Dates that contradict each other are refused. */
 function possibleOrders(dates: readonly UnclearDate[]): PossibleOrders | null {
   let orders: readonly DateOrder[] = [];
   let cell: UnclearDate | null = null;
   for (const date of dates) {
     const own = dateOrderNames.filter((order) => !Number.isNaN(dateSerial(date, order)));
-    // The 31st of February stays a text.
+    // A date such as 31 February stays text.
     if (own.length === 0) continue;
     if (cell === null) [orders, cell] = [own, date];
     const both = orders.filter((order) => own.includes(order));

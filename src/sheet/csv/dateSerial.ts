@@ -3,7 +3,7 @@ import { type DateParts, fullYear } from './dateText.js';
 
 export type DateOrder = 'day first' | 'month first' | 'year first';
 
-/** The orders, in which a date of two-digit parts between hyphens may have its year in front as well. */
+/** The orders of a date. The year comes first only in two-digit parts between hyphens. */
 export const dateOrderNames: readonly DateOrder[] = ['day first', 'month first', 'year first'];
 
 /** A date in one of the orders as a serial day, its time of day added; NaN: there is no such day. */

@@ -1,6 +1,6 @@
 import { serialFromDate } from '../../base/serialFromDate.js';
 
-/** A date whose order of day and month the text alone need not say. */
+/** A date whose text alone may leave the order of day and month ambiguous. */
 export interface DateParts {
   readonly parts: readonly [number, number, number];
   readonly mark: string;
@@ -25,7 +25,7 @@ const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', '
 const monthName =
   /^(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)$/i;
 
-/** A text of more letters is a note. */
+/** A longer text is a note. */
 const longest = 45;
 
 /** Reads a text as a date, with or without a time of day, or as a time of day alone; null: it is neither. */
@@ -66,7 +66,7 @@ function monthOf(name = ''): number {
   return monthName.test(name) ? months.indexOf(name.slice(0, 3).toLowerCase()) + 1 : NaN;
 }
 
-/** A year as written: of two digits, those below 70 are of this century. */
+/** A year as written; two digits below 70 are in this century. */
 export function fullYear(digits: string | undefined): number {
   const year = Number(digits);
   if (digits?.length !== 2) return year;

@@ -5,24 +5,24 @@ import { numberBy, type DecimalMark } from './numberText.js';
 interface DecimalTerms {
   readonly columns: readonly CsvColumn[];
   readonly delimiter: string;
-  /** As its owner says. */
+  /** What the owner of the file says. */
   readonly asked: DecimalMark | null;
 }
 
 export interface DecimalMarks {
-  /** By column: what "1,234" and "1.234" are read by; null where no cell needs it. */
+  /** By column: the decimal mark for "1,234" and "1.234"; null where no cell needs it. */
   readonly marks: readonly (DecimalMark | null)[];
-  /** A cell that shows the mark of the file; null: none does, or both are there. */
+  /** A cell that shows the file's mark; null: none does, or the file shows both. */
   readonly shown: (WrittenCell & { readonly mark: DecimalMark }) | null;
 }
 
-/** The mark before decimals in each column: what its own cells show, else those of the whole file, else it is refused. */
+/** The mark before decimals in each column: what its own cells show, else what the whole file shows. An ambiguous file is refused. */
 export function decimalMarks({ columns, delimiter, asked }: DecimalTerms): DecimalMarks {
   const ofFile = markOfFile(columns, delimiter);
   const marks = columns.map((column) => {
     const [first] = column.numbers;
     if (first === undefined) return null;
-    // A column that shows both marks is not settled by others.
+    // Other columns cannot settle a column that shows both marks.
     const mark = asked ?? (showsNone([column], 'shows') ? ofFile : (onlyMark([column], 'shows')?.mark ?? null));
     if (mark === null) throw new FileProblem(unclear(first));
     return mark;
@@ -31,7 +31,7 @@ export function decimalMarks({ columns, delimiter, asked }: DecimalTerms): Decim
   return { marks, shown: onlyMark(columns, from) };
 }
 
-/** By its plain numbers; else by those with a unit; else, where commas part the fields, decimals have a point. */
+/** By its plain numbers; else by those with a unit; else, where commas separate the fields, decimals have a point. */
 function markOfFile(columns: readonly CsvColumn[], delimiter: string): DecimalMark | null {
   for (const from of ['shows', 'tells'] as const) {
     if (!showsNone(columns, from)) return onlyMark(columns, from)?.mark ?? null;

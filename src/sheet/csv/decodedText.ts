@@ -6,16 +6,16 @@ interface DecodedText {
   readonly encoding: string;
 }
 
-/** One control character in so many is more than any text has. */
+/** The largest share of control characters that a text may have. */
 const mostControls = 1 / 100;
 const checked = 100_000;
 
-/** UTF-8, UTF-16 where its first two bytes say so, else the letters of western Europe; what is no text is refused. */
+/** UTF-8, UTF-16 where its first two bytes say so, else western European letters. Anything that is not text is refused. */
 export function decodedText(bytes: Uint8Array): DecodedText {
   const decoded = decodedBy(bytes);
   if (isBinary(decoded.text)) {
     throw new FileProblem(
-      'The file is no text: it holds bytes that no text has; save the sheet as csv in UTF-8, or give the workbook itself',
+      'The file is not text: it holds bytes that text never has; save the sheet as csv in UTF-8, or give the workbook itself',
     );
   }
   return decoded;

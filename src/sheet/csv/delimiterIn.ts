@@ -4,12 +4,12 @@ import { isPlainField, isWordsRecord } from './plainFields.js';
 
 const candidates = [',', ';', '\t', '|'];
 const sampled = 500;
-/** Fields are looked into in so many rows. */
+/** How many rows are examined field by field. */
 const lookedInto = 100;
-/** Two that differ by less fit equally well. */
+/** Two candidates whose fits differ by less fit equally well. */
 const leastLead = 0.05;
 
-/** The mark between the fields: the one that cuts the rows alike, into words above and numbers and dates below. */
+/** The character between the fields: it gives rows of equal length, with words above numbers and dates. */
 export function delimiterIn(text: string, from: number): string {
   const fits = candidates
     .map((delimiter) => ({ delimiter, records: recordsBy(text, delimiter, from) }))
@@ -27,7 +27,7 @@ export function delimiterIn(text: string, from: number): string {
   if (best !== undefined && second !== undefined && best.fit - second.fit < leastLead) {
     const [one, other] = [delimiterName(best.delimiter), delimiterName(second.delimiter)];
     throw new FileProblem(
-      `The fields may be apart by ${one} or by ${other}, both cut the rows alike; write sep=${best.delimiter} or ` +
+      `The fields may be separated by ${one} or by ${other}, both cut the rows alike; write sep=${best.delimiter} or ` +
         `sep=${second.delimiter} into a line above the first, or say which it is`,
     );
   }
@@ -36,7 +36,7 @@ export function delimiterIn(text: string, from: number): string {
 
 type Records = readonly (readonly string[])[];
 
-/** Without blank ones. A quote that never ends speaks against the mark that put it at the start of a field. */
+/** Leaves out blank records. A quoted field that never ends is evidence against the delimiter. */
 function recordsBy(text: string, delimiter: string, from: number): Records {
   const { records, unclosed } = csvRecords(text, { delimiter, from, most: sampled });
   return unclosed === null ? records.filter((record) => record.some((field) => field.trim() !== '')) : [];
@@ -68,7 +68,7 @@ function plainShare(records: Records): number {
 
 const names: Readonly<Record<string, string>> = { ',': 'commas', ';': 'semicolons', '\t': 'tabs', '|': 'upright bars' };
 
-/** What parts the fields, in words. */
+/** What separates the fields, in words. */
 export function delimiterName(delimiter: string): string {
   return names[delimiter] ?? `"${delimiter}"`;
 }

@@ -2,12 +2,12 @@
 export type DecimalMark = '.' | ',';
 
 /** A text that is plainly a number. */
-export interface NumberText {
+interface NumberText {
   /** NaN where it depends on the mark. */
   readonly value: number;
   /** The mark before decimals that the text shows; null: it shows none. */
   readonly mark: DecimalMark | null;
-  /** "1,234" and the like: what stands in it is the decimal mark, or parts thousands. */
+  /** "1,234" and the like: its mark may be the decimal mark or may separate thousands. */
   readonly unclear: DecimalMark | null;
 }
 
@@ -63,7 +63,7 @@ interface MeasureText {
 const measure =
   /^(\s*(?:void\s+)?[<>~\u2264\u2265]?\s*)([+-]?\d[\d.,'\u2019\u00a0\u202f]*)(\s*(?:(?:us|imp)\s+)?(?:fl\s+oz|[a-z\u00b5\u03bc\u00b0%]{0,7}(?:\s?\/\s?[a-z]{1,3})?)[.?]?\s*)$/i;
 
-/** 8.30 h is half past eight, and tells nothing of decimals. */
+/** 8.30 h is half past eight, and no evidence for a decimal mark. */
 const clockUnit = /^\s*(?:[ap]\.?m\.?|h|hrs?|uhr)\s*$/i;
 
 /** Reads a text as a number with something around it; null: it is none, or the number alone. */

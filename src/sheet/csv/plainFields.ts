@@ -6,7 +6,7 @@ export function isPlainField(field: string): boolean {
   return numberText(field) !== null || dateText(field) !== null;
 }
 
-/** Whether all that a record says are words, two at least: a heading row. */
+/** Whether a record holds words only, two at least, as a heading row does. */
 export function isWordsRecord(record: readonly string[]): boolean {
   const said = record.filter((field) => field.trim() !== '');
   return said.length > 1 && said.every((field) => /\p{L}/u.test(field) && !isPlainField(field));

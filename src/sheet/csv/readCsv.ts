@@ -12,7 +12,7 @@ import { delimiterIn } from './delimiterIn.js';
 import { numberBy } from './numberText.js';
 import { refuseTornNumbers } from './refuseTornNumbers.js';
 
-/** What a person says about a csv file, so that it need not be found out. */
+/** What the owner of a csv file says about it, so that it need not be worked out. */
 export interface CsvOptions {
   /** One character. */
   readonly delimiter?: string;
@@ -24,16 +24,17 @@ const mostBytes = 64 * 1024 * 1024;
 const { rows: mostRows, columns: mostColumns } = sheetLimits;
 const mostFields = 10_000_000;
 
-/** A first line such as `sep=;` says what parts the fields, and is no row. */
+/** A first line such as `sep=;` names the delimiter and does not count as a row. */
 const separatorLine = /^sep=([^\r\n])[ ,;\t]*(?:\r\n|\r|\n|$)/i;
 
 /**
- * A csv file as a book of one sheet, a row for each record. What parts the fields, what stands before decimals and whether
- * the day or the month comes first is found out over the whole file, and told in the remarks; where nothing settles it, and
- * nothing is said in the options, the file is refused. Formulas are texts here.
+ * A csv file as a book of one sheet, a row for each record. The delimiter, the decimal mark and the order
+ * of day and month are worked out from the whole file and reported in the remarks; a file that leaves one of them
+ * ambiguous is refused unless the options say it. Formulas are read as text.
  */
 export function readCsv(bytes: Uint8Array, name: string, options: CsvOptions = {}): Book {
-  if (bytes.length > mostBytes) throw new FileProblem('The file is over 64 MB, which no log is; give the log alone');
+  if (bytes.length > mostBytes)
+    throw new FileProblem('The file is over 64 MB, too large for a log; give the log alone');
   const { text, encoding } = decodedText(bytes);
   const line = separatorLine.exec(text);
   const from = line?.[0].length ?? 0;

@@ -5,12 +5,12 @@ import { numberText } from './numberText.js';
 const whole = /^\s*[+-]?\d{1,4}$/;
 const decimals = /^\d{1,3}\s*$/;
 
-/** The decimals of 2,05. A number of its own is not written so. */
+/** The decimals of 2,05; nobody writes a whole number like that. */
 const zeroAhead = /^0\d\s*$/;
 
 /**
- * Where commas part the fields, an unquoted 2,05 falls into two: its row is longer than the headings above, or a 05 stands
- * behind a 2 in a file without any decimal point. Such a file is refused, as the reading would become 2.
+ * Where commas separate the fields, an unquoted 2,05 becomes two fields: its row is longer than the headings above, or a 05
+ * follows a 2 in a file without any decimal point. Such a file is refused, for the number would become 2.
  */
 export function refuseTornNumbers(records: readonly (readonly string[])[]): void {
   let headings = Infinity;

@@ -3,7 +3,7 @@ import type { XmlAttributes } from '../xml/walkXml.js';
 /** The longest text a cell can hold. */
 const longest = 32_767;
 
-/** The text a cell shows, put together as its paragraphs are met; undefined without any. */
+/** Collects the text that a cell shows; undefined without any paragraph. */
 export class CellText {
   shown: string | undefined;
   #inParagraph = false;
@@ -17,7 +17,7 @@ export class CellText {
     else if (element === 'text:line-break') this.text('\n');
   }
 
-  /** What stands between paragraphs is the layout of the file. */
+  /** Text between paragraphs is only indentation of the file. */
   text(text: string): void {
     if (this.#inParagraph) this.shown = `${this.shown ?? ''}${text}`;
   }

@@ -7,7 +7,7 @@ import { odsPrefixes } from './odsPrefixes.js';
 import { OdsSheet } from './odsSheet.js';
 import type { OdsStyles } from './odsStyles.js';
 
-/** Elements with cells or texts in them that do not stand in the sheet: notes, drawings, forms, old versions. */
+/** Elements whose cells and texts are not part of the sheet: notes, drawings, forms, old versions. */
 const besides = /^(?:office:annotation|office:forms|draw:.*|table:(?:shapes|tracked-changes|dde-links|detective))$/;
 
 /** Reads the content of an .ods file: first its styles, then its sheets, then its names. */

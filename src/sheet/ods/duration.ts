@@ -11,7 +11,7 @@ export function daysOfDuration(text: string): number | undefined {
   return parts[1] === '-' ? -total : total;
 }
 
-/** Ten thousand years: longer spans are no times. */
+/** Ten thousand years: a longer span is not a time. */
 const longest = 3_652_425;
 
 /** A time of day or a span in days as XML writes it, such as `PT08H30M00S`; undefined for a number that is none. */

@@ -1,4 +1,4 @@
-/** What opens and never closes reaches to the end, so that no formula is looked through twice. */
+/** What opens and never closes reaches to the end, so that no formula is searched twice. */
 const token =
   /"(?:[^"]|"")*(?:"|$)|\[(?:'(?:[^']|'')*(?:'|$)|[^\]'])*(?:\]|$)|[\p{L}_][\p{L}\p{N}_.]*(\s*\()?|[{}|;~!]/gu;
 /** Functions that the open format names by where they come from. */
@@ -29,7 +29,7 @@ export function formulaOfOds(stored: string): string {
   });
 }
 
-/** A function the program did not know stands in small letters, behind marks that are never in capitals. */
+/** A function that the program did not know is in small letters; the marks before a name never are in capitals. */
 function functionName(name: string): string {
   const mark = marks.exec(name)?.[0] ?? '';
   return mark.toLowerCase() + name.slice(mark.length).toUpperCase().replace(origin, '');
@@ -43,7 +43,7 @@ const likeCell = /^(?:[A-Za-z]{1,3}\d+|[Rr]\d*(?:[Cc]\d*)?|[Cc]\d*)$/;
 export function referenceOf(text: string): string {
   if (text.includes('#REF!')) return '#REF!';
   const [first = '', last] = text.match(/(?:'(?:[^']|'')*'|[^':])+/g) ?? [];
-  // The colon of a file's address stands in quotes, so that two parts are two cells.
+  // A colon in a file's address is inside quotes, so two pieces are two cells.
   const from = end.exec(first);
   const to = last === undefined ? null : end.exec(last);
   if (from === null) return text;

@@ -28,7 +28,7 @@ const uprights: ReadonlyMap<string, NonNullable<CellLook['upright']>> = new Map(
 ]);
 const pixelsOfAnIndent = 13;
 
-/** The look that the properties of a cell style of an .ods file, its parents' among them, come to. */
+/** The look of a cell style of an .ods file, from its own properties and those of its parents. */
 export function lookOfOds(said: XmlAttributes): CellLook {
   const borders = bordersOf(said);
   const fill = colourOf(said['fo:background-color']);

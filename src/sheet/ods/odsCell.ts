@@ -9,7 +9,7 @@ import type { XmlAttributes } from '../xml/walkXml.js';
 import { formulaOfOds } from './formulaOfOds.js';
 import { spanAt } from './odsSpans.js';
 
-/** What surrounds a cell. */
+/** What a cell takes from its place and its style. */
 interface Around extends Look {
   readonly place: { readonly row: number; readonly column: number };
   readonly date1904: boolean;
@@ -83,7 +83,7 @@ function numberOf(stated: string | undefined, look: Look): CellValue {
   return words && (number === 0 || number === 1) ? number === 1 : number;
 }
 
-/** A program's own numbered errors are all faults in a formula or its arguments. */
+/** A program's own numbered errors all stand for a faulty formula or argument. */
 function errorOf(shown: string): CellValue {
   return { type: 'Error', basicValue: shown.startsWith('#') ? shown : '#VALUE!' };
 }

@@ -3,7 +3,7 @@ import type { LineStyle, SheetLayout } from '../book/sheetLayout.js';
 import type { XmlAttributes } from '../xml/walkXml.js';
 import type { OdsStyles } from './odsStyles.js';
 
-/** Rows repeated further are the rest of the sheet. */
+/** Rows repeated more often are the rest of the sheet. */
 const farthest = 1000;
 
 /** Gathers how a sheet of an .ods file is laid out: heights, hidden rows and columns, looks of whole columns. */

@@ -5,7 +5,7 @@ import { lookOfOds } from './lookOfOds.js';
 
 interface Named {
   readonly parent: string | undefined;
-  /** What it says itself; the names of letters, cells and paragraphs do not meet. */
+  /** Its own properties. Those of letters, cells and paragraphs have different names. */
   readonly said: Record<string, string>;
 }
 
@@ -25,7 +25,7 @@ export class OdsLooks {
     if (isStyle) this.#begin(element, attributes);
     else if (parts.has(element) && this.#style !== undefined) {
       for (const name in attributes) {
-        // Paper behind letters alone is not the paper of a cell.
+        // A background behind the letters is not the background of the cell.
         const isPaper = name === 'fo:background-color' && element !== 'style:table-cell-properties';
         if (/^(?:fo|style):/.test(name) && !isPaper) this.#style.said[name] = attributes[name] ?? '';
       }
@@ -47,7 +47,7 @@ export class OdsLooks {
     return look === this.plain ? undefined : look;
   }
 
-  /** The style that others of its kind build on has no name. */
+  /** The default style, which all others build on, has no name. */
   #begin(element: string, attributes: XmlAttributes): void {
     this.#style = undefined;
     if (attributes['style:family'] !== cells || this.#styles.size >= bookLimits.listed) return;
@@ -70,7 +70,7 @@ export class OdsLooks {
     return same;
   }
 
-  /** A style that is silent on a point asks its parent; a circle of parents ends after some steps. */
+  /** What a style does not say, its parent says; a circle of parents is left after some steps. */
   #said(name: string): XmlAttributes {
     const said = Object.create(null) as Record<string, string>;
     let style = this.#styles.get(name) ?? this.#styles.get('');

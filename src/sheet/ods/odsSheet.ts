@@ -8,7 +8,7 @@ import { OdsLayout } from './odsLayout.js';
 import type { OdsStyles } from './odsStyles.js';
 import { spanAt, timesRepeated } from './odsSpans.js';
 
-/** Blank cells repeated further than this are the rest of the sheet and not places to fill in. */
+/** Blank cells repeated more often than this are the rest of the sheet, not places to fill in. */
 const farthestBlank = 1000;
 
 interface Laid {

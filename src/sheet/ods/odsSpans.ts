@@ -2,7 +2,7 @@ import type { CellRange } from '../address/cellRange.js';
 import { bookLimits } from '../book/bookLimits.js';
 import type { XmlAttributes } from '../xml/walkXml.js';
 
-/** The cells that a merged cell, or a formula over several cells, covers; undefined where it stands alone. */
+/** The cells that a merged cell or an array formula covers; undefined for a plain cell. */
 export function spanAt(
   place: { readonly row: number; readonly column: number },
   attributes: XmlAttributes,
@@ -21,7 +21,7 @@ export function spanAt(
   };
 }
 
-/** How often a row or a cell stands in the sheet. */
+/** How many equal rows or cells one element stands for. */
 export function timesRepeated(attributes: XmlAttributes, what: 'rows' | 'columns'): number {
   return Math.min(count(attributes[`table:number-${what}-repeated`]), 2 * bookLimits.rows);
 }

@@ -66,7 +66,7 @@ export class OdsStyles {
       if ((this.#literal ?? '') !== '') this.#plain = false;
       this.#literal = undefined;
     } else if (dataStyles.test(element)) {
-      // A number with nothing said about it is the general format, which has no code.
+      // A number without any details is the general format, which has no code.
       if (this.#code !== undefined && this.#code !== '' && !this.#plain) this.#formats.set(this.#name, this.#code);
       this.#code = undefined;
     }
@@ -110,14 +110,14 @@ export class OdsStyles {
     if (/^[hms]/.test(piece)) this.#elapsed = false;
   }
 
-  /** A format with its own look for negative numbers names that of the others, which a code puts first. */
+  /** A format for negative numbers refers to the one for all others, which comes first in a format code. */
   #putPositive(attributes: XmlAttributes, code: string): void {
     const positive = this.#formats.get(attributes['style:apply-style-name'] ?? '');
     if (positive === undefined || !/^value\(\)\s*>=?\s*0$/.test(attributes['style:condition'] ?? '')) return;
     if (positive.length + code.length < 255) this.#code = `${positive};${code}`;
   }
 
-  /** A style that is silent on a point asks its parent; a circle of parents ends after some steps. */
+  /** What a style does not say, its parent says; a circle of parents is left after some steps. */
   #found<T>(name: string | undefined, of: (style: Style) => T | undefined): T | undefined {
     let style = name === undefined ? undefined : this.#styles.get(name);
     for (let steps = 0; style !== undefined && steps < 20; steps++) {

@@ -43,8 +43,8 @@ export function sharedStyles(parts: PackageParts, withLooks = false): OdsStyles 
 }
 
 /**
- * Each part of a file with a password is locked on its own; the list of parts says so. Old programs gave that list a
- * document type, so that it is looked through and not parsed.
+ * In a file with a password each part is encrypted by itself, and the list of parts says so. Old programs gave that list
+ * a document type, so it is searched rather than parsed.
  */
 function refuseEncrypted(parts: PackageParts): void {
   const manifest = parts.bytes('META-INF/manifest.xml');

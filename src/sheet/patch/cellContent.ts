@@ -5,7 +5,7 @@ import { escapedText } from '../xlsx/escapedText.js';
 const longestText = 32_767;
 
 export interface CellContent {
-  /** The attribute `t`, null where numbers and blanks go without. */
+  /** The attribute `t`; null for numbers and blanks, which have none. */
   readonly type: string | null;
   /** `<v>` or `<is>`; '' for nothing. */
   readonly xml: string;
@@ -13,7 +13,7 @@ export interface CellContent {
 
 /**
  * A value as a cell of a sheet holds it.
- * @param computed Whether a formula gave it, its own or one that fills the cell.
+ * @param computed Whether a formula gives the value, in this cell or in another that fills it.
  */
 export function cellContent(value: CellValue, prefix: string, computed: boolean): CellContent {
   const v = (text: string): string => `<${prefix}v${blanksKept(text)}>${text}</${prefix}v>`;

@@ -11,14 +11,14 @@ import { spliced, type Splice } from './splice.js';
 import { tagWith } from './tagWith.js';
 
 interface CellEdit {
-  /** The whole cell, as it stood where nothing of it changes. */
+  /** The whole cell; unchanged parts are as written before. */
   readonly xml: string;
   readonly otherFormula: boolean;
-  /** Whether nothing is left but an empty cell without a style. */
+  /** Whether only an empty cell without a style is left. */
   readonly isBare: boolean;
 }
 
-/** A cell of the sheet with the value, and where asked the formula, of a write; what is not concerned stays as written. */
+/** A cell of the sheet after a write: the value, and the formula if one is given, are new, all else stays as written. */
 export function cellEdit(xml: string, cell: CellAt, write: CellWrite, context: SheetContext): CellEdit {
   const prefix = prefixOf(cell);
   const formula = formulaPiece(write, { xml, prefix, cell, context });
@@ -35,7 +35,7 @@ export function cellEdit(xml: string, cell: CellAt, write: CellWrite, context: S
   return { xml: text, otherFormula: formula.isOther, isBare: /^<\S*\s+r\s*=\s*("[^"]*"|'[^']*')\s*\/>$/.test(text) };
 }
 
-/** The cell with another `<f>` alone. */
+/** The cell with only its `<f>` replaced. */
 export function cellWithFormula(xml: string, cell: CellAt, formula: string): string {
   return whole(xml.slice(cell.from, cell.tagTo), innerWithFormula(xml, cell, formula), cell.name);
 }
@@ -45,7 +45,7 @@ function innerWithFormula(xml: string, cell: CellAt, formula: string): string {
   return cell.formula ? spliced(old, [inCell(cell, cell.formula, formula)]) : old;
 }
 
-/** The formula before the value, each in its old place where it had one. */
+/** The formula and then the value, each in its old place if it had one. */
 function inner(xml: string, cell: CellAt, formula: string, content: CellContent): string {
   const { formula: oldFormula, value, inline } = cell;
   const splices: Splice[] = [oldFormula ? inCell(cell, oldFormula, formula) : { from: 0, to: 0, text: formula }];
@@ -65,7 +65,7 @@ function whole(start: string, content: string, name: string): string {
   return `${start.replace(/\s*\/>$/, '>')}${content}</${name}>`;
 }
 
-/** Whether the cell, as it is stored, holds the value already. */
+/** Whether the cell already holds the value. */
 function holdsValue(
   { attributes, value, inline }: CellAt,
   wanted: CellValue,
@@ -74,6 +74,6 @@ function holdsValue(
   const { t: type, vm } = attributes;
   const stored = storedValue({ type, text: value?.text, inline: inline?.text }, type === 's' ? sharedTexts() : []);
   if (!isCellError(stored) || !isCellError(wanted)) return stored === wanted;
-  // A rich error shows another name than the stored one.
+  // A rich error is shown under a different name from the stored one.
   return vm === undefined && stored.basicValue === wanted.basicValue;
 }

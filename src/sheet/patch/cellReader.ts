@@ -16,7 +16,7 @@ export class CellReader {
   private rowNumber = 0;
   private asked: { has(column: number): boolean } | undefined;
   private row: RowAt | undefined;
-  /** A cell whose tag was met and that nobody asked for. */
+  /** The open cell, if it is not written to. */
   private passed: XmlTag | undefined;
   private cell: CellAt | undefined;
   private inCell: TextAt | undefined;
@@ -62,7 +62,7 @@ export class CellReader {
     this.row.cells.set(column, this.cell);
   }
 
-  /** Of cells that nobody asked for, those count whose formula reaches beyond them. */
+  /** A cell that is not written to matters only if its formula reaches beyond it. */
   private openText(name: string, tag: XmlTag): void {
     if (!this.cell) {
       const kind = name === 'f' && this.passed ? tag.attributes['t'] : undefined;

@@ -8,7 +8,7 @@ import { FileProblem } from '../zip/fileProblem.js';
 export interface CellWrite extends CellPlace {
   /** Days of a cell with a date format count from 1900, whatever the file counts from. */
   readonly value: CellValue;
-  /** `undefined` keeps what is there, `null` takes it away. */
+  /** `undefined` keeps the present one, `null` removes it. */
   readonly formula?: StoredFormula | null;
   /** The cells that the array formula of this cell fills. */
   readonly fills?: CellRange;
@@ -33,11 +33,11 @@ export function writesBySheet(writes: readonly CellWrite[]): Map<string, CellWri
   return sheets;
 }
 
-/** Throws where a sheet to write to is none of the file. */
+/** Throws if the file has no sheet of this name. */
 export function refuseMissingSheet(asked: Iterable<string>, sheets: ReadonlyMap<string, unknown>): void {
   for (const name of asked) {
     if (sheets.has(name)) continue;
     const names = [...sheets.keys()].map((one) => `"${one}"`).join(', ');
-    throw new FileProblem(`There is no sheet "${name}" to write to in the file, name one of its sheets: ${names}.`);
+    throw new FileProblem(`There is no sheet "${name}" in the file; name one of its sheets: ${names}.`);
   }
 }

@@ -16,7 +16,7 @@ interface Styles {
   readonly root: ElementAt | undefined;
 }
 
-/** The styles of cells: which of them show a date, and such as do where one is missing. */
+/** The styles of cells: which of them show a date, and new ones that do. */
 export class DateStyles {
   private known: Styles | undefined;
 
@@ -30,10 +30,10 @@ export class DateStyles {
     return isDateFormat(formatNumbered(Number(cells[Number(style)]?.attributes['numFmtId'] ?? 0), formatCodes));
   }
 
-  /** The number of a style that is like another and shows a date; undefined in a file without styles. */
+  /** The number of a style that is like another but shows a date; undefined in a file without styles. */
   dated(style: string, format: string): string | undefined {
     if (this.part === undefined || !this.styles().cells[Number(style)]) return undefined;
-    // A new format moves what stands behind it, so it comes first.
+    // Adding a format moves everything after it, so it is done first.
     const id = this.formatId(format);
     const { cells, list } = this.styles();
     const like = cells[Number(style)];

@@ -21,8 +21,8 @@ const metadata = {
 };
 
 /**
- * The number that the attribute `cm` of a cell needs for its formula to be a dynamic array. A file that knows none
- * gets the part `xl/metadata.xml` and what leads to it; one that has the part keeps what stands in it.
+ * The number that the attribute `cm` of a cell needs for its formula to be a dynamic array. A file without
+ * metadata gets the part `xl/metadata.xml` and what leads to it; existing metadata is kept and added to.
  */
 export function dynamicArrays(parts: OpenParts, workbook: string): string {
   const part = linkedPart(parts, workbook, metadata.type) ?? addLinkedPart(parts, workbook, metadata);
@@ -33,7 +33,7 @@ export function dynamicArrays(parts: OpenParts, workbook: string): string {
   return String(known.cells.count + 1);
 }
 
-/** What is missing, from the kind of metadata over its property to the entry that cells point at. */
+/** What is missing of the kind of metadata, its property, and the entry that cells refer to. */
 function additions(text: string, known: MetadataMap): Splice[] {
   const prefix = prefixOf(known.root);
   const named = (xml: string): string => xml.replace(/<(\/?)(?!xda:|\/)/g, `<$1${prefix}`);

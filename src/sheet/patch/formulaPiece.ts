@@ -8,11 +8,11 @@ import type { CellAt, TextAt } from './sheetMap.js';
 import { tagWith } from './tagWith.js';
 
 interface FormulaPiece {
-  /** `<f>` as it is to stand; '' for none. */
+  /** `<f>` as it will be written; '' for none. */
   readonly xml: string;
-  /** Whether the formula is another one than before; a new size of what it fills is no new formula. */
+  /** Whether the formula differs from before; filling a range of another size does not count. */
   readonly isOther: boolean;
-  /** What becomes of the attribute `cm`; undefined: nothing. */
+  /** The new attribute `cm`; null removes it, undefined leaves it. */
   readonly mark?: string | null;
 }
 
@@ -24,7 +24,7 @@ interface Place {
   readonly context: SheetContext;
 }
 
-/** The formula of a cell after the write, as stored. */
+/** The stored formula of a cell after a write. */
 export function formulaPiece(write: CellWrite, place: Place): FormulaPiece {
   const { cell, context } = place;
   if (cell && sameFormula(write, cell, context.masters))
@@ -60,7 +60,7 @@ function rangeText({ firstRow, firstColumn, lastRow, lastColumn }: CellRange): s
 }
 
 /**
- * Whether the cell computes after the write what it computed before.
+ * Whether the cell has the same formula after the write as before.
  * @param masters The first cell of each shared formula, by its number.
  */
 export function sameFormula(write: CellWrite, cell: CellAt, masters: ReadonlyMap<string, CellAt>): boolean {
@@ -68,7 +68,7 @@ export function sameFormula(write: CellWrite, cell: CellAt, masters: ReadonlyMap
   if (write.formula === undefined) return true;
   if (write.formula === null || !before) return write.formula === null && !before;
   if (formulaOf(cell, before, masters) !== write.formula.replace(/^=/, '')) return false;
-  // A write that does not say how the formula is stored leaves that as it is.
+  // A write that does not say whether the formula is an array leaves that unchanged.
   if (write.dynamic === undefined && write.fills === undefined) return true;
   const isDynamic = write.dynamic === true;
   const isArray = isDynamic || write.fills !== undefined;

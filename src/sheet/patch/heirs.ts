@@ -5,8 +5,8 @@ import type { CellAt, SheetMap } from './sheetMap.js';
 import { tagWith } from './tagWith.js';
 
 /**
- * Cells that take over a shared formula, with their `<f>`: where the first cell, which alone has the text, gets another
- * formula or none, the next one that keeps its own has to say it.
+ * Cells that take over a shared formula, with their new `<f>`. Only the first cell of a shared formula holds its text; when
+ * that cell gets another formula or none, the next cell that keeps the formula must hold the text.
  */
 export function heirs(
   xml: string,

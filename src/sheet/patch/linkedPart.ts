@@ -22,7 +22,7 @@ export function linkedPart(parts: OpenParts, from: string, type: string): string
     .find((relation) => relation?.type === type)?.part;
 }
 
-/** Puts in a part with all that leads to it, and gives its full name. */
+/** Adds a part with its relation and its content type, and gives its full name. */
 export function addLinkedPart(parts: OpenParts, from: string, { type, name, contentType, text }: NewPart): string {
   const list = links(parts, from);
   const entries = list.entries();
@@ -42,7 +42,7 @@ export function addLinkedPart(parts: OpenParts, from: string, { type, name, cont
   return part;
 }
 
-/** Takes out the part that another one leads to by a relation of this type, with all that leads to it. */
+/** Removes the part of this relation type, with its relation and its content type. */
 export function removeLinkedPart(parts: OpenParts, from: string, type: string): void {
   const list = links(parts, from);
   for (const entry of list.entries()) {

@@ -1,7 +1,7 @@
 import { spreadsheetPrefixes } from '../xlsx/spreadsheetPrefixes.js';
 import { eachElement, type ElementAt } from '../xml/elementAt.js';
 
-/** A list in the metadata part: where it stands, or where it would. */
+/** A list in the metadata part: where it is, or where it would go. */
 interface MetadataList {
   readonly name: string;
   readonly at?: ElementAt;

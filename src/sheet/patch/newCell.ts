@@ -7,14 +7,14 @@ import type { RowAt, SheetMap } from './sheetMap.js';
 import { tagWith } from './tagWith.js';
 import type { SheetContext } from './workbookContext.js';
 
-/** Where a new cell goes: into a row that is there, or into one that is new too. */
+/** Where a new cell goes; the row is undefined if it is new too. */
 interface Place {
   readonly row: RowAt | undefined;
   readonly map: SheetMap;
   readonly context: SheetContext;
 }
 
-/** A cell where there was none, with the style of its row or column; '' where there is nothing to put. */
+/** A new cell with the style of its row or column; '' where there is nothing to write. */
 export function newCell(write: CellWrite, { row, map, context }: Place): string {
   const prefix = prefixOf(map.data);
   const ofPlace = styleOfPlace(row, write.column, map);
@@ -30,7 +30,7 @@ export function newCell(write: CellWrite, { row, map, context }: Place): string 
   return `${tag}${formula.xml}${content.xml}</${prefix}c>`;
 }
 
-/** The style that a cell takes over from its row or else its column, as when a person types into an empty place. */
+/** The style that a cell takes from its row or else its column, as when a person types into an empty cell. */
 function styleOfPlace(row: RowAt | undefined, column: number, { columns }: SheetMap): string | undefined {
   const { s: style, customFormat: own } = row?.attributes ?? {};
   if (style !== undefined && (own === '1' || own === 'true')) return style;

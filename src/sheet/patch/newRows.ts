@@ -6,7 +6,7 @@ import type { SheetContext } from './workbookContext.js';
 import type { SheetMap } from './sheetMap.js';
 import type { Splice } from './splice.js';
 
-/** Rows that were not there, each before the first one with a higher number. */
+/** New rows, each before the first row with a higher number. */
 export function newRows(xml: string, writes: CellWrites, sheet: { map: SheetMap; context: SheetContext }): RowChange {
   const { map, context } = sheet;
   const { data } = map;
@@ -33,7 +33,7 @@ export function newRows(xml: string, writes: CellWrites, sheet: { map: SheetMap;
   return { splices: [{ from: data.from, to: data.to, text: whole }], inserted, otherFormulas };
 }
 
-/** Gives, for rising numbers, where the first row with a higher one begins. */
+/** Gives, when asked for ascending numbers, where the first row with a higher number begins. */
 function rowsAbove({ rowNumbers, rowStarts }: SheetMap): (row: number) => number | undefined {
   let next = 0;
   return (row) => {

@@ -19,7 +19,7 @@ export class OpenParts implements PackageParts {
     return this.entries.has(name.toLowerCase());
   }
 
-  /** As it came, unpacked. */
+  /** Unpacked, as in the original file. */
   bytes(name: string): Uint8Array | undefined {
     const entry = this.entries.get(name.toLowerCase());
     return entry && partOf(this.packed, entry);

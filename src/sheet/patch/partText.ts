@@ -7,7 +7,7 @@ export interface PartText {
   bytesOf(text: string): Uint8Array;
 }
 
-/** Text that goes back to the very same bytes, or a refusal. */
+/** The part as text that can be turned back into the very same bytes; refuses other encodings. */
 export function partText(bytes: Uint8Array, part: string): PartText {
   const wide = wideEncoding(bytes);
   const text = decoded(bytes, wide ?? 'utf-8', part);

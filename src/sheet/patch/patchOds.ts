@@ -7,7 +7,7 @@ import { readOdsContent } from './ods/readOdsContent.js';
 import { OpenParts } from './openParts.js';
 import { spliced, type Splice } from './splice.js';
 
-/** The .ods file with new values, and where asked formulas, in some of its cells; all else stays byte for byte. */
+/** The .ods file with new values, and formulas if given, in some of its cells; all else stays byte for byte. */
 export function patchOds(bytes: Uint8Array, writes: readonly CellWrite[], outside: OutsideNames): Uint8Array {
   const parts = new OpenParts(bytes);
   const xml = parts.text('content.xml');
@@ -28,7 +28,7 @@ export function patchOds(bytes: Uint8Array, writes: readonly CellWrite[], outsid
   return parts.file();
 }
 
-/** Those of the rising numbers that are among `count` from `first` on. */
+/** Those of the ascending numbers that lie between `first` and `first + count`. */
 function within(rising: readonly number[], first: number, count: number): readonly number[] {
   const start = below(rising, first);
   return rising[start] === undefined || rising[start] >= first + count
@@ -36,7 +36,7 @@ function within(rising: readonly number[], first: number, count: number): readon
     : rising.slice(start, below(rising, first + count));
 }
 
-/** How many of the rising numbers are below a limit. */
+/** How many of the ascending numbers are below a limit. */
 function below(rising: readonly number[], limit: number): number {
   let [low, high] = [0, rising.length];
   while (low < high) {

@@ -5,8 +5,8 @@ import { patchedSheet } from './patchedSheet.js';
 import { workbookContext } from './workbookContext.js';
 
 /**
- * The workbook with new values, and where asked formulas, in some of its cells. All else stays byte for byte: other
- * parts as they are packed, and what stands around the cells in the part of a sheet.
+ * The workbook with new values, and formulas if given, in some of its cells. All else stays byte for byte: other parts
+ * as they are packed, and everything around those cells in the part of their sheet.
  */
 export function patchXlsx(bytes: Uint8Array, writes: readonly CellWrite[]): Uint8Array {
   const parts = new OpenParts(bytes);

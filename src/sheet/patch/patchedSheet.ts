@@ -64,7 +64,7 @@ function sheetContext(
   };
 }
 
-/** What array formulas fill once all is written. */
+/** What array formulas fill after all writes. */
 function filledRanges({ arrays }: SheetMap, rows: CellWrites): CellRange[] {
   const filled = [...rows.values()].flatMap((row) => [...row.values()].flatMap(({ fills }) => fills ?? []));
   for (const { row, column, range } of arrays) {
@@ -74,13 +74,13 @@ function filledRanges({ arrays }: SheetMap, rows: CellWrites): CellRange[] {
   return filled;
 }
 
-/** Cells that take over a formula and are not written to themselves. */
+/** Changes in cells that take over a formula but are not written to. */
 function heirSplices(xml: string, found: ReadonlyMap<CellAt, string>, rows: CellWrites): Splice[] {
   const alone = [...found].filter(([{ row, column }]) => !rows.get(row)?.has(column));
   return alone.map(([cell, formula]) => ({ from: cell.from, to: cell.to, text: cellWithFormula(xml, cell, formula) }));
 }
 
-/** The range that the sheet says its cells lie in, where new ones lie outside; some programs read no further. */
+/** Extends the range that the sheet states for its cells to new ones outside it; some programs read no further. */
 function grownDimension(xml: string, { dimension }: SheetMap, inserted: readonly CellWrite[]): Splice[] {
   const range = rangeIn(dimension?.attributes['ref']);
   if (!dimension || !range || inserted.length === 0) return [];

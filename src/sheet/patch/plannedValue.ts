@@ -10,7 +10,7 @@ interface PlannedValue {
   /** As the file counts it. */
   readonly value: CellValue;
   readonly content: CellContent;
-  /** The style to give the cell; undefined: the one it has. */
+  /** A new style for the cell; undefined: it keeps its own. */
   readonly style?: string;
 }
 
@@ -18,16 +18,16 @@ interface Place {
   readonly cell?: CellAt;
   readonly prefix: string;
   readonly style: string | undefined;
-  /** `<f>` as it is to stand. */
+  /** `<f>` as it will be written. */
   readonly formula: string;
 }
 
-/** What a write means for a cell of this file: its number counted as the file counts, its style with a date format where asked. */
+/** What a write means in this file: days counted as the file counts them, and a date format if the write asks for one. */
 export function plannedValue(write: CellWrite, place: Place, context: SheetContext): PlannedValue {
   const { value } = write;
   const computed = place.formula !== '' || context.isFilled(write.row, write.column);
   if (typeof value !== 'number') return { value, content: cellContent(value, place.prefix, computed) };
-  // The type alone makes it a date, so it is kept.
+  // Only its type makes the cell a date, so the type is kept.
   const iso = place.cell?.attributes['t'] === 'd' ? isoOfSerial(value) : undefined;
   if (iso !== undefined) return { value, content: { type: 'd', xml: `<${place.prefix}v>${iso}</${place.prefix}v>` } };
   const isDay = context.dateStyles.isDate(place.style ?? '0');

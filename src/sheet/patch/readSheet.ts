@@ -12,13 +12,13 @@ const rowDepth = 2;
 /** The rows and columns that are written to. */
 type Asked = ReadonlyMap<number, { has(column: number): boolean }>;
 
-/** Where the rows of a sheet stand, and the cells asked for. */
+/** Where the rows of a sheet are, and the cells to be written to. */
 export function readSheet(xml: string, part: string, asked: Asked): SheetMap {
   const reader = new SheetReader(new SheetPlace(part), asked);
   walkXml(xml, part, reader);
   const { data, dimension, rowNumbers, rowStarts, rows, columns } = reader;
   const { arrays, shared, masters } = reader.cells;
-  if (!data) throw new FileProblem(`${part} in the file holds no cells, write to a sheet with cells instead.`);
+  if (!data) throw new FileProblem(`${part} in the file holds no cells; name a sheet with cells.`);
   return { data, rowNumbers, rowStarts, rows, arrays, shared, masters, columns, ...(dimension && { dimension }) };
 }
 

@@ -8,7 +8,7 @@ import { tagWith } from './tagWith.js';
 
 export interface RowChange {
   readonly splices: readonly Splice[];
-  /** Writes to cells that were not there. */
+  /** Writes to cells that did not exist. */
   readonly inserted: readonly CellWrite[];
   readonly otherFormulas: boolean;
 }
@@ -18,7 +18,7 @@ interface Sheet {
   readonly context: SheetContext;
 }
 
-/** The cells of a row that is there: changed in place, or put in between by their columns. */
+/** The cells of an existing row: changed in place, or inserted by their columns. */
 export function rowChange(xml: string, row: RowAt, writes: ReadonlyMap<number, CellWrite>, sheet: Sheet): RowChange {
   const splices: Splice[] = [];
   const added: { at: number; write: CellWrite; xml: string }[] = [];
@@ -40,7 +40,7 @@ export function rowChange(xml: string, row: RowAt, writes: ReadonlyMap<number, C
   return { splices: [...splices, ...insertions(xml, row, added)], inserted, otherFormulas };
 }
 
-/** A cell without an address stands right of the one before it, which must then stay. */
+/** A cell without an address follows the one before it, which must therefore stay. */
 function carriesNext({ columns, unstated }: RowAt, column: number): boolean {
   return unstated.has(columns[columns.indexOf(column) + 1] ?? -1);
 }
@@ -71,7 +71,7 @@ function insertions(
   return start === tag ? splices : [{ from: row.from, to: row.tagTo, text: start }, ...splices];
 }
 
-/** The first and last column that the row says it has cells in, grown to the new ones. */
+/** Extends the first and last column that the row states to the new cells. */
 function spansWith({ attributes }: RowAt, columns: readonly number[]): Record<string, string> {
   const [, first, last] = /^(\d+):(\d+)$/.exec(attributes['spans'] ?? '') ?? [];
   if (first === undefined || last === undefined) return {};

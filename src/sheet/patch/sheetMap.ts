@@ -20,7 +20,7 @@ export interface RowAt extends ElementAt {
   /** The columns of all its cells and where they begin, in order: numbers, for there are many. */
   readonly columns: number[];
   readonly starts: number[];
-  /** Columns of the cells that have no address and stand right of the one before. */
+  /** Columns of the cells that have no address and follow the one before. */
   readonly unstated: Set<number>;
   /** Where its last cell ends. */
   cellsTo: number;

@@ -8,7 +8,7 @@ export interface Splice {
   readonly text: string;
 }
 
-/** The text with its splices made; of several at one place, those that only put in come first, in the order given. */
+/** The text after its splices; at one place, pure insertions come first, in the order given. */
 export function spliced(text: string, splices: readonly Splice[]): string {
   const ordered = [...splices].sort((one, other) => one.from - other.from || one.to - other.to);
   const pieces: string[] = [];

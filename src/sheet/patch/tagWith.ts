@@ -3,8 +3,8 @@ import { xmlAttribute } from '../xml/xmlText.js';
 const attribute = /(\s+)([^\s=/>"']+)(\s*=\s*)("[^"]*"|'[^']*')/g;
 
 /**
- * A start tag as written with some attributes set (text) or taken away (null); the others, their order, quotes and
- * blanks stay.
+ * A start tag as written, with some attributes set (text) or removed (null); the others, their order, quotes and
+ * spaces stay.
  */
 export function tagWith(tag: string, changes: Readonly<Record<string, string | null>>): string {
   const left = new Map(Object.entries(changes));

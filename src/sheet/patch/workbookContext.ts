@@ -12,7 +12,7 @@ export interface SheetContext {
   sharedTexts(): readonly string[];
   /** The attribute `cm` of a cell whose formula is a dynamic array. */
   dynamicMark(): string;
-  /** Whether the formula of another cell fills this one once all is written. */
+  /** Whether the formula of another cell fills this one after all writes. */
   isFilled(row: number, column: number): boolean;
   /** The cell of each shared formula that has its text, by its number. */
   readonly masters: ReadonlyMap<string, CellAt>;
@@ -28,7 +28,7 @@ interface WorkbookContext {
   readonly context: Omit<SheetContext, 'isFilled' | 'masters' | 'heirs'>;
 }
 
-/** What cells need to know of their workbook; texts and metadata are read when a cell first asks. */
+/** What cells need to know of their workbook; texts and metadata are read when first needed. */
 export function workbookContext(parts: OpenParts): WorkbookContext {
   const { part: workbook, sheets, date1904, relations } = workbookPart(parts);
   const partOfType = (type: string): string | undefined => relations.find((relation) => relation.type === type)?.part;

@@ -25,7 +25,7 @@ const starts: readonly (readonly [kind: FileKind, bytes: string])[] = [
   ['picture', 'GIF8'],
 ];
 const compoundFile = '\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1';
-/** How pages and XML begin; a mere `<` also begins a reading below what a kit can see. */
+/** How pages and XML begin; a mere `<` may also begin a number below what could be measured. */
 const markupStart =
   /^(?:\xef\xbb\xbf|\xff\xfe|\xfe\xff)?\s*<(?:\?xml|!doctype|!--|(?:html|head|body|meta|table|div|style|script|svg)[\s/>]|[\w:.-]+\s+xmlns)/i;
 

@@ -9,14 +9,14 @@ import { zipEntries } from '../zip/zipEntries.js';
 import { fileKind, refusalOf } from './fileKind.js';
 
 interface ReadOptions extends CsvOptions {
-  /** Whether fonts, fills, borders, heights and the like are read too, for showing the book as its file has it. */
+  /** Whether fonts, fills, borders, heights and the like are read too, to show the book as it looks in its file. */
   readonly looks?: boolean;
 }
 
 /**
  * A file as a book, whatever it is called: the bytes say what it is, the name only helps with text.
  *
- * @param said what is wanted, and what is known of a file of text, which does not say it itself
+ * @param said what is known about a text file, which does not say it itself
  */
 export function readBook(bytes: Uint8Array, name: string, { looks = false, ...said }: ReadOptions = {}): Book {
   const kind = fileKind(bytes);

@@ -11,7 +11,7 @@ interface Place {
 
 interface FirstCell extends Place {
   readonly formula: string;
-  /** Made when another cell asks for the formula. */
+  /** Made when another cell first needs the formula. */
   moved?: MovableFormula;
 }
 
@@ -28,12 +28,12 @@ interface CellFormula {
   readonly dynamic?: boolean;
 }
 
-/** The formulas of one sheet, those that stand in the file once for several cells among them. */
+/** The formulas of one sheet, including those that the file holds once for several cells. */
 export class CellFormulas {
   readonly #firsts = new Map<string, FirstCell>();
   #length = 0;
 
-  /** The formula of a cell; undefined where there is none after all. */
+  /** The formula of a cell; undefined where the element turns out to be empty. */
   at(cell: FormulaAt): CellFormula | undefined {
     const { t: kind, ref, si: number = '' } = cell.attributes as Partial<XmlAttributes>;
     const text = cell.text.replace(/^\s*=/, '');

@@ -52,7 +52,7 @@ interface StyleTerms {
   readonly withLooks: boolean;
 }
 
-/** What the cell styles of a style sheet come to. */
+/** The number formats and looks of all cell styles. */
 export function cellStyles(bytes: Uint8Array, part: string, { theme, withLooks }: StyleTerms): CellStyles {
   const parts = new StyleParts();
   walkXml(bytes, part, {
@@ -96,13 +96,13 @@ function letters(font: Font | undefined, colours: Colours): CellLook {
     ...(font.underline ? { underline: true } : {}),
     ...(font.struck ? { struck: true } : {}),
     ...(font.size >= 1 && font.size <= 409 ? { size: font.size } : {}),
-    // It becomes part of a style of the page.
+    // The name may end up in a style sheet of a web page.
     ...(/^[\p{L}\p{N} _-]{1,64}$/u.test(font.name) ? { font: font.name } : {}),
     ...(colour === undefined ? {} : { colour }),
   };
 }
 
-/** Of a pattern its paper, of a run of colours the first. */
+/** A pattern gives its background, a gradient its first colour. */
 function fillOf(fill: Fill | undefined, colours: Colours): string | undefined {
   if (fill === undefined || fill.pattern === 'none') return undefined;
   if (fill.pattern === 'solid') return colourOf(fill.front, colours);

@@ -1,7 +1,7 @@
 import type { XmlAttributes } from '../xml/walkXml.js';
 import { tinted } from './tinted.js';
 
-/** The usual colours by number; 0 to 7 are those from 8 on once more. A workbook may bring its own. */
+/** The usual colours by number; 0 to 7 repeat the colours from 8 on. A workbook may bring its own. */
 const listed =
   '000000 ffffff ff0000 00ff00 0000ff ffff00 ff00ff 00ffff 800000 008000 000080 808000 800080 008080 c0c0c0 808080 ' +
   '9999ff 993366 ffffcc ccffff 660066 ff8080 0066cc ccccff 000080 ff00ff ffff00 00ffff 800080 800000 008080 0000ff ' +
@@ -19,7 +19,7 @@ export interface Colours {
   readonly indexed: readonly (string | undefined)[];
 }
 
-/** The colour that an element of a style sheet names; undefined where it leaves it to the program. */
+/** The colour that an element of a style sheet names; undefined where the program is to choose. */
 export function colourOf(named: XmlAttributes | undefined, { theme, indexed }: Colours): string | undefined {
   if (named === undefined) return undefined;
   const number = (name: string): number => Number(named[name] ?? NaN);

@@ -2,7 +2,7 @@ import { sheetLimits } from '../address/sheetLimits.js';
 import type { CellLook } from '../book/cellLook.js';
 import type { XmlAttributes } from '../xml/walkXml.js';
 
-/** Width of the digits of a font to its size, from memory; most others are close to the first. */
+/** Width of a font's digits relative to its size, from memory; other fonts are close to the usual width. */
 const usual = 0.507;
 const widths: readonly (readonly [fonts: RegExp, width: number])[] = [
   [/^(?:arial|helvetica|liberation sans|arimo)$/i, 0.556],
@@ -14,16 +14,16 @@ const widths: readonly (readonly [fonts: RegExp, width: number])[] = [
 const usualSize = 11;
 const pixelsOfAPoint = 96 / 72;
 
-/** The widest digit of a workbook's own letters in whole pixels: what its column widths count in. */
+/** The widest digit of a workbook's default font in whole pixels: the unit of its column widths. */
 export function digitWidth(plain: CellLook | undefined): number {
   const [, width] = widths.find(([fonts]) => fonts.test(plain?.font ?? '')) ?? ['', usual];
   return Math.max(1, Math.round(width * (plain?.size ?? usualSize) * pixelsOfAPoint));
 }
 
 /**
- * Writes the width of the columns that an element `col` speaks of, in pixels.
+ * Writes the width of the columns that an element `col` describes, in pixels.
  *
- * @param digit the widest digit of the workbook's letters in pixels, which column widths count in
+ * @param digit the widest digit in pixels, the unit of column widths
  */
 export function putColumnWidths(widths: (number | undefined)[], attributes: XmlAttributes, digit: number): void {
   const width = Number(attributes['width'] ?? NaN);

@@ -70,7 +70,7 @@ export class LayoutReader {
     };
   }
 
-  /** Panes that are only split scroll each by itself: nothing stays in view. */
+  /** Panes that are split but not frozen all scroll: nothing stays in view. */
   #pane(attributes: XmlAttributes): void {
     if (!(attributes['state'] ?? '').startsWith('frozen')) return;
     const [rows, columns] = [Number(attributes['ySplit'] ?? 0), Number(attributes['xSplit'] ?? 0)];

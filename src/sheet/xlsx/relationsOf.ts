@@ -33,7 +33,7 @@ export function relationsPart(part: string): string {
   return `${part.slice(0, slash)}_rels/${part.slice(slash)}.rels`;
 }
 
-/** The relation that an element states, to a part of the package; undefined where it leads out of it. */
+/** The relation that an element states; undefined where it leads out of the package. */
 export function relationIn(attributes: Partial<XmlAttributes>, from: string): Relation | undefined {
   const { Id: id = '', Type: type = '', Target: target = '', TargetMode: mode } = attributes;
   if (mode === 'External') return undefined;

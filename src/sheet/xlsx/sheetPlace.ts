@@ -2,7 +2,7 @@ import { FileProblem } from '../zip/fileProblem.js';
 import { cellKeyIn } from '../address/cellKey.js';
 import { sheetLimits } from '../address/sheetLimits.js';
 
-/** Where in a sheet its reader is: rows and cells say where they stand, or follow the one before. */
+/** The current place in a sheet: a row or cell states its own address or follows the one before. */
 export class SheetPlace {
   row = -1;
   column = -1;

@@ -16,7 +16,7 @@ import { SheetPlace } from './sheetPlace.js';
 import { spreadsheetPrefixes } from './spreadsheetPrefixes.js';
 import { storedValue } from './storedValue.js';
 
-/** Elements that speak of widths; each may speak of all columns. */
+/** The most elements with widths that are read; each may describe all columns. */
 const mostColumns = 2000;
 const dateFormat = 'yyyy-mm-dd hh:mm';
 
@@ -129,7 +129,7 @@ export class SheetReader {
     this.grid.put(row, column, formula === undefined ? cell : { ...cell, ...formula });
   }
 
-  /** A look as that of a cell without a style is none. */
+  /** Undefined where the look is that of a cell without any style. */
   #lookOf(style: number): CellLook | undefined {
     const { looks } = this.shared;
     return looks === undefined || looks[style] === looks[0] ? undefined : looks[style];

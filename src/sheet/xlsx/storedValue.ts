@@ -12,7 +12,7 @@ interface StoredCell {
   readonly inline: string | undefined;
 }
 
-/** The value of a cell. A number no spreadsheet could hold stays the text it is, so that it can be seen. */
+/** The value of a cell. A number that no spreadsheet could hold stays text, so that people see it. */
 export function storedValue(cell: StoredCell, strings: readonly string[]): CellValue {
   const text = cell.text ?? '';
   switch (cell.type) {

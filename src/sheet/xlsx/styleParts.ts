@@ -31,7 +31,7 @@ export interface Xf {
 
 const lists = ['numFmts', 'fonts', 'fills', 'borders', 'cellXfs', 'indexedColors'];
 
-/** The lists of a style sheet as they are met; colours are named only, as those of the workbook come last. */
+/** Collects the lists of a style sheet. Colours are resolved later, as the workbook's own come last. */
 export class StyleParts {
   /** The workbook's own number formats by their numbers. */
   readonly formats = new Map<number, string>();

@@ -6,7 +6,7 @@ const prefixes: ReadonlyMap<string, string> = new Map([
   ['http://purl.oclc.org/ooxml/drawingml/main', ''],
 ]);
 
-/** The order in which cells count them, which is not quite the one in which they are written. */
+/** The order in which cells number them; the file lists them in a slightly different one. */
 const counted = ['lt1', 'dk1', 'lt2', 'dk2', 'accent1', 'accent2', 'accent3', 'accent4', 'accent5', 'accent6'];
 const links = ['hlink', 'folHlink'];
 

@@ -1,5 +1,5 @@
 /**
- * A colour made darker (below 0) or lighter (above 0) as the format of workbooks has it: by its luminance, its hue kept.
+ * A colour made darker (below 0) or lighter (above 0) as the workbook format defines it: the luminance changes, the hue stays.
  *
  * @param colour such as `#1f4e5f`
  * @param tint -1 is black, 1 white

@@ -69,7 +69,7 @@ function sheetOf(attributes: XmlAttributes): Listed['sheets'][number] {
   return { name: attributes['name'] ?? '', hidden: state !== 'visible', id: attributes['r:id'] ?? '' };
 }
 
-/** Names a program keeps for itself, such as print areas, begin with `_xl`. A name's sheet is counted over all sheets. */
+/** Names that a program keeps for itself, such as print areas, begin with `_xl`. The sheet is an index over all sheets. */
 function nameOf(attributes: XmlAttributes, formula: string, found: Listed): DefinedName[] {
   const name = attributes['name'] ?? '';
   if (name === '' || /^_xl/i.test(name)) return [];

@@ -23,7 +23,7 @@ export function closeElement(element: ElementAt, { from, to }: XmlTag): void {
   element.to = to;
 }
 
-/** What an element's name begins with where its file gives the namespace a prefix: `x:`, else ''. */
+/** The prefix of an element's name as written, such as `x:`; '' where it has none. */
 export function prefixOf({ name }: ElementAt): string {
   return name.slice(0, name.indexOf(':') + 1);
 }

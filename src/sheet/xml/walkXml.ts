@@ -3,10 +3,10 @@ import { FileProblem } from '../zip/fileProblem.js';
 import { XmlNames } from './xmlNames.js';
 import { xmlDecoder } from './xmlEncoding.js';
 
-/** Values by name with the prefix its reader knows; without a prototype, so that any name will do. */
+/** Values by name, with the prefix that the walker knows. The object has no prototype, so any name will do. */
 export type XmlAttributes = Readonly<Record<string, string>>;
 
-/** The tag being met and where it stands in the text. One object serves a whole walk: what is to last is `kept`. */
+/** The tag being met and where it stands in the text. One object serves the whole walk; `kept` gives a copy that lasts. */
 export interface XmlTag {
   /** How many elements are open around this one. */
   readonly depth: number;
@@ -20,7 +20,7 @@ export interface XmlTag {
   kept(): XmlTag;
 }
 
-/** What goes through an XML part, piece by piece. */
+/** What is called for each tag and text of an XML part, in order. */
 export interface XmlWalker {
   /** Prefix to use for the names of a namespace, whatever the file calls it; '' for names without one. */
   readonly prefixes: ReadonlyMap<string, string>;
@@ -34,10 +34,10 @@ const mostAttributes = 1000;
 const sliceLength = 64 * 1024;
 
 /**
- * Walks through one XML part. A document type, which can hold entities that unfold without end, is refused; so are
- * depths and numbers of attributes no workbook has.
+ * Walks through one XML part. A document type is refused, for its entities could expand without end; so are
+ * elements nested deeper, or with more attributes, than any workbook has.
  *
- * @param source bytes, which are decoded piece by piece, or a text whose places are asked for
+ * @param source bytes, which are decoded piece by piece, or a text, if places in it are needed
  */
 export function walkXml(source: Uint8Array | string, part: string, walker: XmlWalker): void {
   const parser = parserFor(part);
@@ -79,7 +79,7 @@ function writeBytes(parser: Parser, bytes: Uint8Array, part: string): void {
   parser.write(decoded()).close();
 }
 
-/** Only attributes with a prefix, which are few, are looked at one by one. */
+/** Most tags have no prefixed attributes, and then nothing is copied. */
 function putElements(
   parser: Parser,
   { part, text }: { readonly part: string; readonly text: string | undefined },

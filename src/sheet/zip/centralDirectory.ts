@@ -1,6 +1,6 @@
 import { FileProblem } from './fileProblem.js';
 
-/** Where the central directory of a zip archive lies, and what its end record says. */
+/** Where the central directory of a zip archive is, and what its end record says. */
 interface CentralDirectory {
   readonly start: number;
   readonly end: number;
@@ -15,7 +15,7 @@ const locatorSignature = 0x07064b50;
 const endLength = 22;
 const longestComment = 0xffff;
 
-/** Found from the back, as the format asks; an archive that was cut off has none. */
+/** The format says to search from the end; an archive that was cut off has no end record. */
 export function centralDirectory(bytes: Uint8Array): CentralDirectory {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const last = bytes.length - endLength;
@@ -29,7 +29,7 @@ export function centralDirectory(bytes: Uint8Array): CentralDirectory {
   );
 }
 
-/** Undefined where the signature stands there by chance: an end record touches the directory it points to. */
+/** Undefined where the signature is there by chance: a real end record follows directly on its directory. */
 function placeFrom(view: DataView, at: number): CentralDirectory | undefined {
   const disks = view.getUint16(at + 4, true) + view.getUint16(at + 6, true);
   const place = at >= 20 && view.getUint32(at - 20, true) === locatorSignature ? place64(view, at) : place32(view, at);

@@ -1,6 +1,6 @@
 import { FileProblem } from './fileProblem.js';
 
-/** One record of the central directory, sizes and place taken from its zip64 field where they stand there. */
+/** One record of the central directory, with sizes and place from its zip64 field where it has one. */
 export interface CentralRecord {
   readonly name: string;
   readonly nameBytes: Uint8Array;
@@ -52,7 +52,7 @@ export function centralRecord(bytes: Uint8Array, at: number, end: number): Centr
   };
 }
 
-/** Where the parts of a record begin that have no fixed length. */
+/** Where the fields of variable length begin in a record. */
 export function recordPlaces(
   view: DataView,
   at: number,
@@ -63,7 +63,7 @@ export function recordPlaces(
 }
 
 /** An extra field: its header of four bytes is at `from`. */
-export interface ExtraField {
+interface ExtraField {
   readonly isZip64: boolean;
   readonly from: number;
   readonly to: number;

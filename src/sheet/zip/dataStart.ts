@@ -8,8 +8,8 @@ const encrypted = 1;
 const elsewhere = 0xffffffff;
 
 /**
- * Where the compressed bytes of a part begin, after its local header was held against the record of the central
- * directory: two programs that trust one each must not see two different files.
+ * Where the compressed bytes of a part begin, after its local header was compared with the record of the central
+ * directory: a program that trusts one and a program that trusts the other must see the same file.
  */
 export function dataStart(bytes: Uint8Array, record: CentralRecord, directoryStart: number): number {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);

@@ -6,7 +6,7 @@ import type { ZipEntry } from './zipEntries.js';
 /** A part that goes into an archive: its header with its name, its packed bytes, and its record for the directory. */
 interface FreshEntry {
   readonly local: readonly Uint8Array[];
-  /** Its place is filled in by whoever knows it. */
+  /** Its place in the archive is filled in later. */
   readonly record: Uint8Array;
 }
 
@@ -28,8 +28,8 @@ const version = 20;
 const utf8Name = 0x0800;
 
 /**
- * A part under the name, and with what else is kept, of an older one. The first part of an .ods file stands unpacked,
- * so that a look at its first bytes shows what it is.
+ * A part with its header and record; what is kept of an older part, such as its name, is used again. The first part of
+ * an .ods file is not compressed, so that the first bytes of the file show what it is.
  */
 export function freshEntry(part: Uint8Array, kept: Kept, stored: boolean): FreshEntry {
   const { name } = kept;
@@ -51,7 +51,7 @@ export function freshEntry(part: Uint8Array, kept: Kept, stored: boolean): Fresh
   return { local: [local, name, packed], record: recordOf(common, kept) };
 }
 
-/** Extra fields of the directory are not those of the header: they stay in the record alone. */
+/** Extra fields of the directory differ from those of the header, so they go into the record only. */
 function recordOf(common: DataView, kept: Kept): Uint8Array {
   const { name, extra, comment } = kept;
   const record = new Uint8Array(46 + name.length + extra.length + comment.length);
@@ -87,7 +87,7 @@ export function keptOf(bytes: Uint8Array, entry: ZipEntry): Kept {
   };
 }
 
-/** A part that was not there before carries the first date the format knows, so that the same work gives the same file. */
+/** For a part that is new: its date is the first that the format knows, so that the same edit always gives the same file. */
 export function keptOfNone(name: string): Kept {
   const none = new Uint8Array(0);
   const attributes = { flags: utf8Name, time: 0, date: 0x21, madeBy: version, internal: 0, external: 0 };

@@ -1,7 +1,7 @@
 import { partOf } from './partOf.js';
 import type { ZipEntry } from './zipEntries.js';
 
-/** The parts of a package by name; as its rules have it, capital letters make no difference. */
+/** The parts of a package by name, in which capital letters make no difference. */
 export interface PackageParts {
   has(name: string): boolean;
   /** Undefined where there is none. */

@@ -3,10 +3,10 @@ import { crc32 } from './crc32.js';
 import { FileProblem } from './fileProblem.js';
 import type { ZipEntry } from './zipEntries.js';
 
-/** So little is handed to the inflater at once that it cannot run far past the size it was promised. */
+/** The inflater gets little at a time, so that it cannot run far past the size that the archive states. */
 const sliceLength = 16 * 1024;
 
-/** The bytes of one part; it stops as soon as they are more than the archive says, and checks them against its sum. */
+/** The bytes of one part; unpacking stops where they exceed the stated size, and the checksum is verified. */
 export function partOf(bytes: Uint8Array, entry: ZipEntry): Uint8Array {
   const packed = bytes.subarray(entry.dataStart, entry.dataStart + entry.compressedSize);
   const part = entry.method === 0 ? new Uint8Array(packed) : inflated(packed, entry);

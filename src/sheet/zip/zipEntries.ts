@@ -9,14 +9,14 @@ export interface ZipEntry extends CentralRecord {
   readonly dataStart: number;
 }
 
-/** What an archive may claim before anything in it is inflated. Far above any workbook, far below what hurts. */
+/** What an archive may claim before anything in it is inflated. Far more than any workbook needs, and far less than would do harm. */
 const most = {
   entries: 10_000,
   /** Bytes of all parts together, inflated. */
   totalSize: 512 * 1024 * 1024,
   /** Rows of numbers compress twenty to a hundred times. */
   ratio: 250,
-  /** Bytes below which a part may be as dense as it likes: a blank picture is. */
+  /** Below this many bytes a part may be packed as tightly as it likes, as a blank picture is. */
   smallPart: 8 * 1024 * 1024,
 } as const;
 const encrypted = 0x2041;
@@ -38,7 +38,7 @@ export function zipEntries(bytes: Uint8Array): ZipEntry[] {
   }
   if (entries.length !== directory.entries) {
     throw new FileProblem(
-      'The file is damaged: its archive holds another number of parts than it says; get a fresh copy of it.',
+      'The file is damaged: its archive does not hold as many parts as it says; get a fresh copy of it.',
     );
   }
   checkSum(total, bytes.length);
@@ -60,7 +60,7 @@ function checkRecord(record: CentralRecord, names: Set<string>): void {
   }
   if (record.method !== 0 && record.method !== 8) {
     throw new FileProblem(
-      'The file is packed in a way no spreadsheet program uses; open it there and save it again as .xlsx.',
+      'The file is packed in a way that no spreadsheet program uses; open it there and save it again as .xlsx.',
     );
   }
   const dense = record.size > most.smallPart && record.size > record.compressedSize * most.ratio;
@@ -83,7 +83,7 @@ function checkSum(total: number, length: number): void {
   if (dense || total > most.totalSize) throw bomb(total);
 }
 
-/** Parts that share their bytes make a small file unfold without end. */
+/** Parts that share their bytes would let a small file unpack without end. */
 function checkOverlaps(entries: readonly ZipEntry[]): void {
   const inPlace = [...entries].sort((one, other) => one.headerStart - other.headerStart);
   let end = 0;
@@ -98,7 +98,7 @@ function checkOverlaps(entries: readonly ZipEntry[]): void {
 function bomb(size: number): FileProblem {
   const megabytes = Math.round(size / 1024 / 1024);
   return new FileProblem(
-    `The file claims to unfold to ${megabytes} MB, which no log does (at most ${most.totalSize / 1024 / 1024} MB, and ${most.ratio} times its size); it is not opened.`,
+    `The file says that it unpacks to ${megabytes} MB; it is not opened, for at most ${most.totalSize / 1024 / 1024} MB, and at most ${most.ratio} times its size, are accepted.`,
   );
 }
 

@@ -45,7 +45,7 @@ function recordOf(bytes: Uint8Array, entry: ZipEntry): Uint8Array {
   return bytes.subarray(entry.recordStart, entry.recordStart + entry.recordLength);
 }
 
-/** The old end record with its comment; the limits of an archive leave no need for the wide one of zip64. */
+/** The old end record with its comment; archives within our limits never need the wide one of zip64. */
 function endRecord(old: Uint8Array, place: { entries: number; start: number; length: number }): Uint8Array {
   const record = new Uint8Array(old);
   const view = new DataView(record.buffer);

@@ -15,7 +15,7 @@ describe('what parts the fields of a csv file', () => {
     ],
     ['upright bars', 'Date|Copper\n2026-03-01|2.05\n', [march(1), 2.05]],
   ])('finds %s', (name, text, second) => {
-    expect(csvBook(text).remarks[0]).toContain(`fields apart by ${name}`);
+    expect(csvBook(text).remarks[0]).toContain(`fields separated by ${name}`);
     expect(csvValues(text)[1]).toEqual(second);
   });
 
@@ -27,7 +27,7 @@ describe('what parts the fields of a csv file', () => {
 
   it('refuses two that fit equally well, naming both', () => {
     expect(csvRefusal('a,b;c\nd,e;f\n')).toBe(
-      'The fields may be apart by commas or by semicolons, both cut the rows alike; write sep=, or sep=; into a line above the first, or say which it is',
+      'The fields may be separated by commas or by semicolons, both cut the rows alike; write sep=, or sep=; into a line above the first, or say which it is',
     );
     expect(csvValues('a,b;c\nd,e;f\n', { delimiter: ';' })).toEqual([
       ['a,b', 'c'],
@@ -173,7 +173,7 @@ describe('what stands before the decimals of a csv file', () => {
     const text = 'Date;Copper;Dose\n2026-03-01;2,05;1.234\n';
     expect(csvValues(text)[1]).toEqual([march(1), 2.05, 1234]);
     expect(csvBook(text).remarks[0]).toBe(
-      'Read as UTF-8: fields apart by semicolons, decimal commas ("2,05" in row 2), "1.234" in row 2 read as 1234.',
+      'Read as UTF-8: fields separated by semicolons, decimal commas ("2,05" in row 2), "1.234" in row 2 read as 1234.',
     );
   });
 
@@ -258,7 +258,7 @@ describe('dates of a csv file', () => {
     expect(read('11/03/2026', '12/03/2026', '01/04/2026')).toEqual([march(11), march(12), march(32)]);
     expect(read('04/01/2026', '03/12/2026', '03/11/2026')).toEqual([march(32), march(12), march(11)]);
     expect(csvBook(column('11/03/2026', '12/03/2026', '01/04/2026')).remarks[0]).toContain(
-      'dates day first (only so do the rows stand in order of time)',
+      'dates day first (only then are the rows in order of time)',
     );
   });
 
@@ -301,7 +301,7 @@ describe('dates of a csv file', () => {
       csvValues(column('01/03/2026', '02/03/2026'), { dates })[1]?.[0];
     expect([told('day first'), told('month first')]).toEqual([march(1), 46025]);
     expect(csvRefusal(column('3/14/2026'), { dates: 'day first' })).toBe(
-      'The date "3/14/2026" in row 2, column A is not day first, as was said of the file',
+      'The date "3/14/2026" in row 2, column A is not day first, although you said so',
     );
   });
 

@@ -16,7 +16,7 @@ describe('readCsv', () => {
       [{ value: 'Date' }, { value: 'Copper' }],
       [{ value: march(1), format: 'yyyy-mm-dd' }, { value: 2.05 }],
     ]);
-    expect(book.remarks).toEqual(['Read as UTF-8: fields apart by commas, decimal points ("2.05" in row 4).']);
+    expect(book.remarks).toEqual(['Read as UTF-8: fields separated by commas, decimal points ("2.05" in row 4).']);
   });
 
   it('leaves what is not plainly a number or a date as it is written', () => {
@@ -112,8 +112,10 @@ describe('readCsv', () => {
         return fault instanceof FileProblem ? fault.message : 'another fault';
       }
     };
-    expect(refused(Uint8Array.of(0x50, 0x4b, 3, 4, 0, 0, 8, 0))).toMatch(/^The file is no text: /);
-    expect(refused(Uint8Array.from({ length: 400 }, (_, at) => (at * 7) % 256 || 1))).toMatch(/^The file is no text: /);
+    expect(refused(Uint8Array.of(0x50, 0x4b, 3, 4, 0, 0, 8, 0))).toMatch(/^The file is not text: /);
+    expect(refused(Uint8Array.from({ length: 400 }, (_, at) => (at * 7) % 256 || 1))).toMatch(
+      /^The file is not text: /,
+    );
     expect(refused(new Uint8Array(64 * 1024 * 1024 + 1).fill(65))).toMatch(/^The file is over 64 MB, /);
     expect(refused(new Uint8Array(17_000).fill(44))).toMatch(/^Row 1 has 17001 fields, more than the 16384 columns /);
     expect(refused(new Uint8Array(1_048_577).fill(10))).toMatch(/^The file has over 1048576 rows, /);

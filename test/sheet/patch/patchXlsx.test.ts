@@ -116,7 +116,7 @@ describe('patchXlsx: values', () => {
     const bytes = smallWorkbook({ sheet: '' });
     expect(() => patchXlsx(bytes, [write('A1', 'x'.repeat(32_768))])).toThrow(FileProblem);
     expect(() => patchXlsx(bytes, [{ ...write('A1', 1), sheet: 'Card' }])).toThrow(
-      'There is no sheet "Card" to write to in the file, name one of its sheets: "Log".',
+      'There is no sheet "Card" in the file; name one of its sheets: "Log".',
     );
   });
 });

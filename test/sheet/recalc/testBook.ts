@@ -76,7 +76,10 @@ function bookCell(cell: TestCell): BookCell {
 }
 
 /** Answers by address, such as `Log!H4`; errors as their code. */
-export async function answersOf(book: Book, terms: Partial<Parameters<typeof evaluatedBook>[2]> = {}): Promise<Record<string, unknown>> {
+export async function answersOf(
+  book: Book,
+  terms: Partial<Parameters<typeof evaluatedBook>[2]> = {},
+): Promise<Record<string, unknown>> {
   const answers = await evaluatedBook(book, outside, { now: 46_100.5, ...terms });
   return Object.fromEntries(answers.map((answer) => [addressIn(answer), shown(answer.value)]));
 }

@@ -50,16 +50,18 @@ describe('zipEntries', () => {
     expect(refusal(() => zipEntries(wide))).toContain('more than 10,000 parts');
     expect(refusal(() => zipEntries(rawZip(many)))).toContain('more than 10,000 parts');
     expect(refusal(() => zipEntries(rawZip(many, { entries: 3 })))).toContain('more than 10,000 parts');
-    expect(refusal(() => zipEntries(rawZip([log, note], { entries: 3 })))).toContain('another number of parts');
+    expect(refusal(() => zipEntries(rawZip([log, note], { entries: 3 })))).toContain(
+      'does not hold as many parts as it says',
+    );
   });
 
   it('refuses a claim of gigabytes, in one part, in all together, and by how dense it is', () => {
     const claims = (size: number, count: number): Uint8Array =>
       rawZip(Array.from({ length: count }, (_, index) => ({ ...log, name: `p${index}`, size })));
-    expect(refusal(() => zipEntries(claims(3_000_000_000, 1)))).toContain('unfold to 2861 MB');
-    expect(refusal(() => zipEntries(claims(8_000_000, 100)))).toContain('unfold to 763 MB');
-    expect(refusal(() => zipEntries(claims(9_000_000, 1)))).toContain('unfold to 9 MB');
-    expect(refusal(() => zipEntries(rawZip([{ ...log, stored: true, size: 10 }])))).toContain('unfold');
+    expect(refusal(() => zipEntries(claims(3_000_000_000, 1)))).toContain('unpacks to 2861 MB');
+    expect(refusal(() => zipEntries(claims(8_000_000, 100)))).toContain('unpacks to 763 MB');
+    expect(refusal(() => zipEntries(claims(9_000_000, 1)))).toContain('unpacks to 9 MB');
+    expect(refusal(() => zipEntries(rawZip([{ ...log, stored: true, size: 10 }])))).toContain('unpacks to');
   });
 
   it('refuses parts that lie on top of each other', () => {

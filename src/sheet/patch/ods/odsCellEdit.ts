@@ -22,7 +22,7 @@ const valueAttributes = [
 ];
 
 /**
- * One cell after a write, no longer repeated; undefined where it stays as it is.
+ * One cell after a write, no longer repeated; undefined where it does not change.
  * @param style The style it shows, its own or that of its row or column.
  */
 export function odsCellEdit(
@@ -50,7 +50,7 @@ export function odsCellEdit(
   return `${tag.replace(/\s*\/>$/, '>')}${inner}</${cell.name}>`;
 }
 
-/** What a number is in this cell: what it was, else a day where its format shows one. */
+/** The type of a number in this cell: as before, or else a date where its format shows one. */
 function typeOf(cell: OdsCellAt, write: CellWrite, showsDay: boolean): string {
   const type = cell.known['office:value-type'] ?? '';
   if (write.isDate === true) return 'date';
@@ -71,7 +71,7 @@ function formulaChanges(cell: OdsCellAt, { formula, fills }: CellWrite, outside:
   return { ...(after === before ? {} : { 'table:formula': after }), ...span(cell, fills) };
 }
 
-/** The rows and columns that an array formula fills, where they are not written so already. */
+/** The changes for the rows and columns that an array formula fills. */
 function span(cell: OdsCellAt, fills: CellRange | undefined): Changes {
   const changes: Changes = {};
   const put = (what: 'rows' | 'columns', count: number | undefined): void => {

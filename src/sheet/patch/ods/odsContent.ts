@@ -1,13 +1,10 @@
-import { xmlText } from '../../xml/xmlText.js';
+import { notInXml, xmlText } from '../../xml/xmlText.js';
 import { isCellError, type CellValue } from '../../cell/cellValue.js';
 import { FileProblem } from '../../zip/fileProblem.js';
 import { isoOfSerial } from '../../book/isoDay.js';
 import { durationOf } from '../../ods/duration.js';
 
-// Control characters, the two that are no characters, and halves of pairs cannot stand in XML.
-const forbidden =
-  // eslint-disable-next-line no-control-regex
-  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/;
+const forbidden = new RegExp(notInXml);
 
 interface OdsContent {
   /** Attributes by the names of `odsPrefixes`. */
@@ -64,7 +61,7 @@ function refuseUnwritable(text: string): void {
   );
 }
 
-/** A text as paragraphs of a cell: lines apart, blanks that would melt together written as elements. */
+/** A text as paragraphs of a cell, one a line; runs of spaces, which XML would collapse, are written as elements. */
 export function odsParagraphs(text: string, prefix: string): string {
   return text
     .split('\n')

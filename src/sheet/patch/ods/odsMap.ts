@@ -22,7 +22,7 @@ export interface OdsRowAt extends ElementAt {
   readonly style: string | undefined;
   /** The cells that are written to, in order. */
   readonly cells: OdsCellAt[];
-  /** The column right of its last cell, and where that cell ends; known of rows that are written to. */
+  /** The column after its last cell, and where that cell ends; known for rows that are written to. */
   nextColumn: number;
   cellsTo: number;
 }

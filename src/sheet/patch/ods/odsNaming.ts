@@ -29,7 +29,7 @@ export class OdsNaming {
     return (this.ofKnown.get(prefix) ?? prefix) + known.slice(colon);
   }
 
-  /** What an element has to declare before it uses a name whose prefix the file does not declare. */
+  /** What an element must declare before it uses a prefix that the file does not declare. */
   declarationFor(known: string): Record<string, string> {
     const prefix = known.slice(0, known.indexOf(':'));
     if (this.ofKnown.has(prefix)) return {};

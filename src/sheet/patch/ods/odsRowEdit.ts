@@ -12,7 +12,7 @@ export interface OdsContext {
   readonly outside: OutsideNames;
 }
 
-/** Changes in the cells of a row, in the places of the file; none where it holds all values already. */
+/** The changes in the cells of a row; none where it already holds all values. */
 export function odsRowEdit(
   xml: string,
   row: OdsRowAt,
@@ -36,7 +36,7 @@ export function odsRowEdit(
   return splices;
 }
 
-/** Equal cells side by side, some of which became different. */
+/** A run of equal cells, some of which become different. */
 function split(xml: string, cell: OdsCellAt, edits: ReadonlyMap<number, string>, { map }: OdsContext): string {
   const name = map.naming.inFile('table:number-columns-repeated');
   const equal = (count: number): string => {
@@ -53,7 +53,7 @@ function split(xml: string, cell: OdsCellAt, edits: ReadonlyMap<number, string>,
   return text + equal(cell.repeated - done);
 }
 
-/** Cells right of the last one of a row. */
+/** New cells to the right of the last one of a row. */
 function cellsBehind(row: OdsRowAt, writes: ReadonlyMap<number, CellWrite>, context: OdsContext): string {
   const name = context.map.naming.inFile('table:table-cell');
   const blank = `<${name}/>`;

@@ -4,7 +4,7 @@ import { typedName } from '../../formula/functionName.js';
 import type { OutsideNames } from '../../formula/outsideFunctions.js';
 import { FileProblem } from '../../zip/fileProblem.js';
 
-/** A stored formula as an .ods file holds it: `of:=SUM([.A1:.B2];1)`. Refused where the open format has no word for a part of it. */
+/** A stored formula as an .ods file holds it: `of:=SUM([.A1:.B2];1)`. Refused where the open format cannot express a part of it. */
 export function openFormula(formula: StoredFormula, outside: OutsideNames): string {
   const tokens = formulaTokens(formula.replace(/^=/, ''));
   const brackets: boolean[] = [];
@@ -16,7 +16,7 @@ export function openFormula(formula: StoredFormula, outside: OutsideNames): stri
     if (kind === 'openBrace') inArray = true;
     if (kind === 'closeBrace') inArray = false;
     if (kind === 'reference') return openReference(text, formula);
-    // Between arguments stands a semicolon; a comma outside of a call joins ranges.
+    // Arguments are separated by semicolons; a comma outside a call joins ranges.
     if (kind === 'comma') return inArray || (brackets[brackets.length - 1] ?? false) ? ';' : '~';
     if (kind === 'semicolon') return '|';
     if (!isKnown(token, outside, [tokens[index - 1], tokens[index + 1]])) throw cannotHold(formula);
@@ -32,7 +32,7 @@ function isKnown(
 ): boolean {
   if (kind === 'unknown' || kind === 'outside' || kind === 'table') return false;
   if (kind === 'operator') return text !== '#' && text !== '@' && text !== ':';
-  // A blank between two ranges means what they share.
+  // A space between two ranges means their intersection.
   if (kind === 'space') return before?.kind !== 'reference' || after?.kind !== 'reference';
   if (kind === 'function')
     return !/^_xl(fn|ws|pm)\./i.test(text) && (!text.includes('.') || outside.has(typedName(text)));

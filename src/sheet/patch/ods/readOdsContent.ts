@@ -10,10 +10,10 @@ import { OdsNaming } from './odsNaming.js';
 const tableDepth = 3;
 const groups = /^table:table-(?:row-group|header-rows|rows|column-group|header-columns|columns)$/;
 
-/** The columns that are written to in one of so many equal rows; undefined where none is. */
+/** The columns that are written to in one of several equal rows; undefined where none is. */
 type OdsAsked = (sheet: string, row: number, rows: number) => ReadonlySet<number> | undefined;
 
-/** Where the rows of the sheets stand, and the cells asked for. */
+/** Where the rows of the sheets are, and the cells to be written to. */
 export function readOdsContent(xml: string, styles: OdsStyles, asked: OdsAsked): OdsMap {
   const reader = new ContentReader(styles, asked);
   walkXml(xml, 'content.xml', reader);
@@ -143,7 +143,7 @@ class ContentReader implements XmlWalker {
 
   private closeInSheet(tag: XmlTag, sheet: OdsSheetMap): void {
     if (this.row) closeElement(this.row, tag);
-    // What follows the rows of a sheet, such as its names, must stay behind them.
+    // What follows the rows of a sheet, such as its names, must stay after them.
     if (this.groups === 0 && (this.row || sheet.rows.length === 0)) sheet.end = tag.to;
     this.row = undefined;
   }
