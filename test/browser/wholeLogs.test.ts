@@ -52,7 +52,7 @@ whereChromium('whole logs in the embedded sheet', () => {
       ['A4', 'danger', /fits both doses given/],
       ['B1', 'warning', /with its decimal point back/],
       ['B2', 'warning', /^"carbon" is noted/],
-      ['B4', 'warning', /longer than 96 h: the hold starts anew/],
+      ['B4', 'warning', /longer than 96 h: the hold starts again/],
       ['C1', 'danger', /^3 fish died/],
       ['C2', 'verdict', /^open because of row \d+/],
       ['C3', 'danger', /^Moved after/],
@@ -79,6 +79,32 @@ whereChromium('whole logs in the embedded sheet', () => {
       ]);
     }
     expect(await stillCutOff(page, ['One system'])).toEqual([]);
+  });
+
+  it('shows fish that came in as a count, and the moment they came in as a moment', async () => {
+    const second = await openPage(browser);
+    await openTab(second.page, 'Past card');
+    for (const [address, name] of [
+      ['A101', 'DEATHS'],
+      ['A131', 'FISHDAYS'],
+    ] as const) {
+      await second.page.evaluate(
+        ([at, formula]) => {
+          const { univerAPI } = window as unknown as { univerAPI: { getActiveWorkbook(): WorkbookToWrite } };
+          univerAPI.getActiveWorkbook().getActiveSheet().getRange(at).setFormula(formula);
+        },
+        [address, `=QT.${name}('Past log'!A1:P57,A4:B13)`] as const,
+      );
+    }
+    await waitForCell(second.page, 'Past card', 'B101', 'Came in');
+    await waitForCell(second.page, 'Past card', 'A131', 'Fish');
+    const shown = await sheetShown(second.page, 'Past card');
+    const lot = shown[101];
+    expect(Number(lot?.[1])).toBeGreaterThan(0);
+    expect(lot?.slice(1, 7).join(' ')).toMatch(/^[\d ]+$/);
+    const arrived = shown[130]?.indexOf('Arrived') ?? -1;
+    expect(shown[131]?.[arrived]).toMatch(/^\d{4}-\d\d-\d\d \d\d:\d\d$/);
+    await second.page.close();
   });
 
   it('finds nothing amiss in the system in which nothing went wrong', async () => {
@@ -139,4 +165,8 @@ interface WorkbookInPage {
   getSheetByName(name: string): {
     getRange(address: string): { getDisplayValue(): string; getDisplayValues(): string[][] };
   };
+}
+
+interface WorkbookToWrite {
+  getActiveSheet(): { getRange(address: string): { setFormula(formula: string): void } };
 }
