@@ -1,7 +1,7 @@
 import { pastCardRows } from '../../../src/app/templates/demo/past/pastCard.js';
-import { pastColumns, pastRows } from '../../../src/app/templates/demo/past/pastRows.js';
+import { pastColumns, pastRows } from '../../../src/app/templates/demo/past/pastLog.js';
 import { shopLog } from '../../../src/app/templates/demo/shop/shopLog.js';
-import { shopMoment } from '../../../src/app/templates/demo/shop/shopRows.js';
+import { shopMoment } from '../../../src/app/templates/demo/shop/shopLog.js';
 import { shopSystems } from '../../../src/app/templates/demo/shop/shopSystems.js';
 import type { Content, SheetPlan } from '../../../src/app/templates/plan/templatePlan.js';
 import {

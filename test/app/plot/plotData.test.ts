@@ -1,6 +1,6 @@
 import { auditFindings, holdSpans } from '../../../src/engine/index.js';
 import { plotData } from '../../../src/app/plot/plotData.js';
-import { serialOf } from '../../../src/app/templates/demo/serialOf.js';
+import { serialOf } from '../../../src/app/templates/sheets/rowsOf.js';
 import { pastTreatment, shopTreatment, treatmentOfRows } from './demoTreatments.js';
 
 const card = [

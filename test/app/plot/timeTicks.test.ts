@@ -1,4 +1,4 @@
-import { serialOf } from '../../../src/app/templates/demo/serialOf.js';
+import { serialOf } from '../../../src/app/templates/sheets/rowsOf.js';
 import { timeTicks } from '../../../src/app/plot/timeTicks.js';
 
 const ticks = (from: string, to: string, most: number) =>

@@ -1,5 +1,5 @@
 import type { Audited } from '../../../src/app/logs/audited.js';
-import { serialOf } from '../../../src/app/templates/demo/serialOf.js';
+import { serialOf } from '../../../src/app/templates/sheets/rowsOf.js';
 import type { Content } from '../../../src/app/templates/plan/templatePlan.js';
 import { reportHtml } from '../../../src/app/report/reportHtml.js';
 import type { ReportInput } from '../../../src/app/report/reportInput.js';

@@ -1,6 +1,6 @@
 import { fittedPlan } from '../../../src/app/templates/write/fittedPlan.js';
 import { answeredBook, planBook } from '../../../src/app/templates/plan/planBook.js';
-import { rows } from '../../../src/app/templates/plan/rows.js';
+import { rows } from '../../../src/app/templates/plan/line.js';
 import { sheetPlan } from '../../../src/app/templates/plan/sheetPlan.js';
 import type { Content, Part, SheetPlan, TemplatePlan } from '../../../src/app/templates/plan/templatePlan.js';
 
@@ -16,7 +16,7 @@ const sheet = sheetOf(
       [2, long, long],
       [3, 'short', null],
     ],
-    looks: ['logNumber', 'spillText', 'spillText'],
+    looks: ['cellNumber', 'smallText', 'smallText'],
   }),
   { merged: [{ firstRow: 2, lastRow: 2, firstColumn: 1, lastColumn: 2 }] },
 );
@@ -59,7 +59,7 @@ describe('fittedPlan', () => {
         rows({
           at: 'A1',
           cells: Array.from({ length: count }, (): Content[] => [1, 'short', null]),
-          looks: ['log', 'log', 'log'],
+          looks: ['cell', 'cell', 'cell'],
         }),
       );
     expect(fitted(lines(20), '').page.onOnePage).toBeUndefined();

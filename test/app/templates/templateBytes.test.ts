@@ -1,7 +1,7 @@
 import { read } from '@e965/xlsx';
 import { Workbook } from 'exceljs';
 import { SaxesParser } from 'saxes';
-import { addressOf } from '../../../src/sheet/address/addressOf.js';
+import { addressOf, addressRange } from '../../../src/sheet/address/addressOf.js';
 import { nodeBundle } from '../../../src/app/cli/files/nodeBundle.js';
 import { isCellError } from '../../../src/sheet/cell/cellValue.js';
 import { auditBook } from '../../../src/app/logs/auditBook.js';
@@ -12,6 +12,7 @@ import { sameCell } from '../../../src/sheet/cell/sameCell.js';
 import { callsOutside } from '../../../src/sheet/formula/functionName.js';
 import { qtNames, outsideFunctions } from '../../../src/app/calls/outsideFunctions.js';
 import { formulaAsStored } from '../../../src/sheet/formula/formulaAsStored.js';
+import { planBook } from '../../../src/app/templates/plan/planBook.js';
 import { loadExcelize } from '../../../src/app/templates/write/loadExcelize.js';
 import { templateBytes, templatePlans, type TemplateKind } from '../../../src/app/templates/write/templateBytes.js';
 import type { Book, BookCell } from '../../../src/sheet/book/book.js';
@@ -136,6 +137,24 @@ describe.each(kinds)('the workbook of the template %s', (kind) => {
     expect(errors.length).toBeGreaterThan(0);
     const others = errors.filter(({ sheet, column }) => sheet !== 'Chart' || column < 7);
     expect(others.map(placeOf)).toEqual(kind === 'demo' ? ['Log!H9'] : []);
+  });
+
+  it('is the Book that was made from its plan: what stands in it, formats, tables, names, merged cells', () => {
+    const [made, held] = [planBook(templatePlans[kind]), bookOf(kind)];
+    const merged = ({ sheets }: Book): string[] =>
+      sheets.flatMap((sheet) => sheet.merged.map((range) => `${sheet.name}!${addressRange(range)}`)).sort();
+    expect(merged(held)).toEqual(merged(made));
+    expect(held.tables).toEqual(made.tables);
+    expect(held.names.filter(({ sheet }) => sheet === undefined)).toEqual(made.names);
+    for (const cell of cellsOf(made)) {
+      const found = cellAt(held, cell.sheet, cell.row, cell.column);
+      const { formula, format, dynamic } = cell;
+      const value = formula === undefined ? cell.value : found?.value;
+      expect([placeOf(cell), { formula, format, dynamic, value }]).toEqual([
+        placeOf(cell),
+        { formula: found?.formula, format: found?.format, dynamic: found?.dynamic, value: found?.value },
+      ]);
+    }
   });
 
   it('is left byte for byte by a recalculation, weeks later too', async () => {

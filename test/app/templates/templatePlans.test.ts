@@ -264,11 +264,11 @@ describe('the plan of the demo', () => {
       return sheet?.areas.filter(({ range }) => isInside(range, firstRow, firstColumn)).at(-1)?.look;
     };
     expect(['A2', 'B2', 'E2', 'G13', 'I13', 'H9'].map((address) => lookAt('Log', address))).toEqual([
-      'log',
-      'logNumber',
-      'log',
-      'spill',
-      'spillNumber',
+      'cell',
+      'cellNumber',
+      'cell',
+      'cell',
+      'cellNumber',
       'refusal',
     ]);
   });

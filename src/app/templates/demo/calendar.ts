@@ -1,10 +1,6 @@
-import { answerTable } from '../plan/answerTable.js';
-import { form } from '../plan/form.js';
-import { line } from '../plan/line.js';
-import { rows } from '../plan/rows.js';
-import { bodies } from '../plan/column.js';
+import { answerTable, bodies, form, line, rows } from '../plan/index.js';
 import { demoSheet } from './demoSheet.js';
-import { serialOf } from './serialOf.js';
+import { serialOf } from '../sheets/rowsOf.js';
 
 const columns = 4;
 const moment = 'yyyy-mm-dd hh:mm';
@@ -19,39 +15,23 @@ export const calendar = demoSheet({
       title: 'The next tank, Q4',
       columns,
       looks: { beside: 'aside' },
-      lines: [
-        { key: 'first', label: 'First dose', given: serialOf('2026-05-02 09:00'), format: moment },
-        { key: 'copper', label: 'Copper', given: 'chelated', beside: 'write "sulfate", "amine" or "chelated"' },
-        { key: 'days', label: 'Days of hold', given: 30 },
-        {
-          key: 'pace',
-          label: 'Pace',
-          given: 'gradual',
-          beside: 'write "gradual", "sensitive", "urgent" or a number of days',
-        },
-        {
-          key: 'medicine',
-          label: 'Other medicine',
-          given: 'praziquantel',
-          beside: 'generic names, commas between them; or leave it empty',
-        },
-      ],
+      lines: {
+        first: ['First dose', serialOf('2026-05-02 09:00'), '', moment],
+        copper: ['Copper', 'chelated', 'write "sulfate", "amine" or "chelated"'],
+        days: ['Days of hold', 30],
+        pace: ['Pace', 'gradual', 'write "gradual", "sensitive", "urgent" or a number of days'],
+        medicine: ['Other medicine', 'praziquantel', 'generic names, commas between them; or leave it empty'],
+      },
     }),
     form({
       at: 'A10',
       title: 'After copper, tank Q2',
       columns,
       looks: { beside: 'aside' },
-      lines: [
-        {
-          key: 'out',
-          label: 'Copper out at',
-          given: serialOf('2026-04-17 12:00'),
-          format: moment,
-          beside: 'by a test after the last change',
-        },
-        { key: 'level', label: 'Median level', given: 2.15, format: '0.00', beside: 'mg/L, over the hold' },
-      ],
+      lines: {
+        out: ['Copper out at', serialOf('2026-04-17 12:00'), 'by a test after the last change', moment],
+        level: ['Median level', 2.15, 'mg/L, over the hold', '0.00'],
+      },
     }),
     rows({ at: 'A13', cells: [['Observe at least to', 'Better to']], looks: ['numberHeading', 'numberHeading'] }),
     line('A14', '=QT.OBSERVEUNTIL({out},{level},"chelated")', 'answerNumber', { columns: 2, format: moment }),
@@ -65,7 +45,7 @@ export const calendar = demoSheet({
       at: 'A17',
       id: 'PLAN',
       given: '{first},{copper},{days},{pace},{medicine}',
-      columns: { When: { width: 132 }, Day: { width: 132 }, Do: { width: 632 }, Why: { width: 478 } },
+      columns: { When: 132, Day: 132, Do: 632, Why: 478 },
       room: 29,
       body: bodies.small,
       ruled: 'any',

@@ -1,7 +1,4 @@
-import { answerTable } from '../plan/answerTable.js';
-import { form } from '../plan/form.js';
-import { line } from '../plan/line.js';
-import { bodies } from '../plan/column.js';
+import { answerTable, bodies, form, line } from '../plan/index.js';
 import { demoSheet } from './demoSheet.js';
 
 const columns = 5;
@@ -16,16 +13,15 @@ export const checks = demoSheet({
     line('A23', 'Published values, recomputed in place', 'section', { columns }),
     form({
       at: 'A24',
-      lines: [{ label: 'Values that disagree', answer: '=COUNTIF({SELFCHECK.Agrees},FALSE)', format: '0' }],
+      lines: {
+        values: ['Values that disagree', '=COUNTIF({SELFCHECK.Agrees},FALSE)', '', '0'],
+      },
     }),
     answerTable({
       at: 'A25',
       id: 'SELFCHECK',
       given: '',
-      columns: {
-        ...{ Check: { width: 552 }, Published: { width: 100 }, Computed: { width: 100 } },
-        ...{ Agrees: { width: 70 }, Source: { width: 548 } },
-      },
+      columns: { Check: 552, Published: 100, Computed: 100, Agrees: 70, Source: 548 },
       room: 95,
       body: bodies.small,
       ruled: 'any',

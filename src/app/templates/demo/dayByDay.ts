@@ -1,5 +1,4 @@
-import { answerTable } from '../plan/answerTable.js';
-import { line } from '../plan/line.js';
+import { answerTable, line } from '../plan/index.js';
 import { demoSheet } from './demoSheet.js';
 import { keeperReadings } from './keeperLog.js';
 
@@ -18,10 +17,7 @@ export const dayByDay = demoSheet({
       at: 'A3',
       id: 'HOLDROWS',
       given: `${keeperReadings},{Log!copper}`,
-      columns: {
-        ...{ When: { width: 140 }, Copper: { width: 84 }, Status: { width: 84 }, 'Hold day': { width: 84 } },
-        ...{ 'Days done': { width: 90 }, Row: { width: 64 }, Note: { width: 430 } },
-      },
+      columns: { When: 140, Copper: 84, Status: 84, 'Hold day': 84, 'Days done': 90, Row: 64, Note: 430 },
       room: 92,
     }),
   ],

@@ -1,5 +1,4 @@
-import type { TemplatePlan } from '../plan/templatePlan.js';
-import { templatePlanOf } from '../plan/templatePlanOf.js';
+import { type TemplatePlan, templatePlanOf } from '../plan/index.js';
 import { calendar } from './calendar.js';
 import { checks } from './checks.js';
 import { dayByDay } from './dayByDay.js';

@@ -1,6 +1,4 @@
-import { line } from '../plan/line.js';
-import { sheetPlan, type SheetTerms } from '../plan/sheetPlan.js';
-import type { SheetPlan } from '../plan/templatePlan.js';
+import { line, type SheetPlan, sheetPlan, type SheetTerms } from '../plan/index.js';
 
 /** Pixels of a character and of the margins of a column: a little less than files count, so that there is room. */
 const [digit, margins] = [7, 5];

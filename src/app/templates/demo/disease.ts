@@ -1,8 +1,4 @@
-import { answerTable } from '../plan/answerTable.js';
-import { form } from '../plan/form.js';
-import { line } from '../plan/line.js';
-import { bodies } from '../plan/column.js';
-import type { Part } from '../plan/templatePlan.js';
+import { answerTable, bodies, form, line, type Part } from '../plan/index.js';
 import { demoSheet } from './demoSheet.js';
 
 /** One disease in a blue cell, and what is said of it. */
@@ -12,17 +8,14 @@ function treatments(row: number, disease: string): Part[] {
     form({
       at: { row, column: 0 },
       looks: { given: 'inputText' },
-      lines: [{ key, label: 'Disease', given: disease }],
+      lines: { [key]: ['Disease', disease] },
     }),
     answerTable({
       at: { row: row + 1, column: 0 },
       id: 'TREATMENTFOR',
       key: `treatment ${row}`,
       given: `{${key}}`,
-      columns: {
-        ...{ Condition: { width: 168 }, Copper: { width: 276 }, Give: { width: 296 } },
-        ...{ When: { width: 312 }, Source: { width: 318 } },
-      },
+      columns: { Condition: 168, Copper: 276, Give: 296, When: 312, Source: 318 },
       room: 7,
       body: bodies.small,
       ruled: 'any',

@@ -1,7 +1,6 @@
-import { answerTable } from '../plan/answerTable.js';
-import { form } from '../plan/form.js';
+import { answerTable, form } from '../plan/index.js';
 import { demoSheet } from './demoSheet.js';
-import { serialOf } from './serialOf.js';
+import { serialOf } from '../sheets/rowsOf.js';
 
 const moment = 'yyyy-mm-dd hh:mm';
 const firstDose = serialOf('2026-03-01 08:00');
@@ -11,30 +10,25 @@ const volumeAndStrength = [
     at: 'A3',
     title: '1  Net volume',
     widths: [200, 80, 90],
-    lines: [
-      { key: 'length', label: 'Length, inside', given: 90, beside: 'cm' },
-      { key: 'width', label: 'Width, inside', given: 45, beside: 'cm' },
-      { key: 'depth', label: 'Water depth, from the glass', given: 42, beside: 'cm' },
-      { key: 'sand', label: 'Sand depth', given: 0, beside: 'cm' },
-      { key: 'displaced', label: 'Displaced by pipe and decor', given: 2, beside: 'L' },
-      { key: 'filter', label: 'Plus filter and pipes', given: 0, beside: 'L' },
-      {
-        label: 'Net volume',
-        answer: '=QT.NETVOLUME({length},{width},{depth},{sand},{displaced},{filter})',
-        format: '0.0',
-        beside: 'L',
-      },
-    ],
+    lines: {
+      length: ['Length, inside', 90, 'cm'],
+      width: ['Width, inside', 45, 'cm'],
+      depth: ['Water depth, from the glass', 42, 'cm'],
+      sand: ['Sand depth', 0, 'cm'],
+      displaced: ['Displaced by pipe and decor', 2, 'L'],
+      filter: ['Plus filter and pipes', 0, 'L'],
+      net: ['Net volume', '=QT.NETVOLUME({length},{width},{depth},{sand},{displaced},{filter})', 'L', '0.0'],
+    },
   }),
   form({
     at: 'A12',
     title: '2  Strength, from the label',
-    lines: [
-      { key: 'label dose', label: 'A dose of', given: 5, beside: 'mL' },
-      { key: 'treats', label: 'treats', given: 40, beside: 'L' },
-      { key: 'raises', label: 'and raises copper by', given: 0.5, format: '0.00', beside: 'mg/L' },
-      { label: 'Strength', answer: '=QT.STRENGTH({label dose},{treats},{raises})', format: '0.00', beside: 'mg/mL' },
-    ],
+    lines: {
+      'label dose': ['A dose of', 5, 'mL'],
+      treats: ['treats', 40, 'L'],
+      raises: ['and raises copper by', 0.5, 'mg/L', '0.00'],
+      'label strength': ['Strength', '=QT.STRENGTH({label dose},{treats},{raises})', 'mg/mL', '0.00'],
+    },
   }),
 ];
 
@@ -42,36 +36,31 @@ const dose = [
   form({
     at: 'A18',
     title: '3  Dose',
-    lines: [
-      { key: 'volume', label: 'Volume, once you trust it', given: 168, beside: 'L' },
-      { key: 'strength', label: 'Strength, once you trust it', given: 4, format: '0.00', beside: 'mg/mL' },
-      { key: 'level', label: 'Level now, by a test', given: 0, format: '0.00', beside: 'mg/L' },
-      { key: 'wanted', label: 'Level wanted', given: 2.25, format: '0.00', beside: 'mg/L' },
-      { key: 'copper', label: 'Copper', given: 'chelated' },
-      {
-        label: 'Dose in all, never at once',
-        answer: '=QT.DOSE({volume},{level},{wanted},{strength},{copper})',
-        format: '0.0',
-        beside: 'mL',
-      },
-    ],
+    lines: {
+      volume: ['Volume, once you trust it', 168, 'L'],
+      strength: ['Strength, once you trust it', 4, 'mg/mL', '0.00'],
+      level: ['Level now, by a test', 0, 'mg/L', '0.00'],
+      wanted: ['Level wanted', 2.25, 'mg/L', '0.00'],
+      copper: ['Copper', 'chelated'],
+      dose: ['Dose in all, never at once', '=QT.DOSE({volume},{level},{wanted},{strength},{copper})', 'mL', '0.0'],
+    },
   }),
   form({
     at: 'A26',
     title: '4  Was the volume right?',
-    lines: [
-      { key: 'added', label: 'Added in one dose', given: 20, beside: 'mL' },
-      { key: 'before', label: 'Reading before', given: 0, format: '0.00', beside: 'mg/L' },
-      { key: 'after', label: 'Reading after', given: 0.46, format: '0.00', beside: 'mg/L' },
-      { key: 'accuracy', label: 'The test is good to ±', given: 0.05, format: '0.00', beside: 'mg/L' },
-      { label: 'Rise expected', answer: '=QT.RISE({volume},{added},{strength})', format: '0.00', beside: 'mg/L' },
-      {
-        label: 'Volume by the rise',
-        answer: '=QT.VOLUMEBYDOSE({added},{strength},{before},{after},{accuracy})',
-        format: '0.0',
-        beside: 'L',
-      },
-    ],
+    lines: {
+      added: ['Added in one dose', 20, 'mL'],
+      before: ['Reading before', 0, 'mg/L', '0.00'],
+      after: ['Reading after', 0.46, 'mg/L', '0.00'],
+      accuracy: ['The test is good to ±', 0.05, 'mg/L', '0.00'],
+      rise: ['Rise expected', '=QT.RISE({volume},{added},{strength})', 'mg/L', '0.00'],
+      'volume by the rise': [
+        'Volume by the rise',
+        '=QT.VOLUMEBYDOSE({added},{strength},{before},{after},{accuracy})',
+        'L',
+        '0.0',
+      ],
+    },
   }),
 ];
 
@@ -81,18 +70,18 @@ const split = [
     title: '5  A day’s dose in parts',
     valueColumns: 2,
     isMerged: true,
-    lines: [
-      { key: 'to split', label: 'To split, mL', given: 23.6, format: '0.0' },
-      { key: 'a day', label: 'Doses a day', given: 5 },
-      { key: 'days', label: 'Days', given: 1 },
-      { key: 'first', label: 'First dose at', given: firstDose, format: moment },
-    ],
+    lines: {
+      'to split': ['To split, mL', 23.6, '', '0.0'],
+      'a day': ['Doses a day', 5],
+      days: ['Days', 1],
+      first: ['First dose at', firstDose, '', moment],
+    },
   }),
   answerTable({
     at: 'A40',
     id: 'DOSESPLIT',
     given: '{to split},{a day},{days},{first}',
-    columns: { When: { width: 200 }, 'Dose mL': { width: 80 }, 'Running mL': { width: 90 } },
+    columns: { When: 200, 'Dose mL': 80, 'Running mL': 90 },
     room: 39,
   }),
 ];
@@ -105,24 +94,21 @@ const raise = [
     valueColumns: 2,
     isMerged: true,
     looks: { beside: 'aside' },
-    lines: [
-      { key: 'raise from', label: 'First dose at', given: firstDose, format: moment },
-      {
-        key: 'pace',
-        label: 'Pace',
-        given: 'gradual',
-        beside: 'write "gradual", "sensitive", "urgent" or a number of days',
-      },
-      { key: 'raise a day', label: 'Doses a day', given: 5 },
-    ],
+    lines: {
+      'raise from': ['First dose at', firstDose, '', moment],
+      pace: ['Pace', 'gradual', 'write "gradual", "sensitive", "urgent" or a number of days'],
+      'raise a day': ['Doses a day', 5],
+    },
   }),
   answerTable({
     at: 'E8',
     id: 'RAMP',
     given: '{volume},{level},{wanted},{strength},{raise from},{pace},{raise a day},{copper}',
     columns: {
-      ...{ When: { width: 132 }, 'Dose mL': { width: 72 }, 'Level after': { width: 92 } },
-      Do: { width: 690, look: 'spillSmall' },
+      When: 132,
+      'Dose mL': 72,
+      'Level after': 92,
+      Do: { width: 690, look: 'small' },
     },
     room: 71,
   }),

@@ -1,7 +1,4 @@
-import { answerTable } from '../plan/answerTable.js';
-import { line } from '../plan/line.js';
-import { bodies } from '../plan/column.js';
-import { table } from '../plan/table.js';
+import { answerTable, bodies, line, table } from '../plan/index.js';
 import { demoSheet } from './demoSheet.js';
 
 /** The delivery as the shop wrote it: trade names, one invertebrate, one name misspelt, one not on any list. */
@@ -53,7 +50,7 @@ export const fishList = demoSheet({
       at: 'C4',
       id: 'TOLERANCE',
       given: '{delivery+}',
-      columns: { Fish: { width: 156 }, Advice: { width: 88 }, Why: { width: 650 }, Source: { width: 306 } },
+      columns: { Fish: 156, Advice: 88, Why: 650, Source: 306 },
       room,
       body: bodies.small,
       ruled: 'any',

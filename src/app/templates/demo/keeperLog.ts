@@ -1,11 +1,7 @@
-import { answerTable } from '../plan/answerTable.js';
-import { form } from '../plan/form.js';
-import { line } from '../plan/line.js';
-import { bodies } from '../plan/column.js';
-import { table } from '../plan/table.js';
+import { answerTable, form, line, table } from '../plan/index.js';
 import { demoSheet } from './demoSheet.js';
 import { keeperLogRows } from './keeperLogRows.js';
-import { serialOf } from './serialOf.js';
+import { serialOf } from '../sheets/rowsOf.js';
 
 const columns = 6;
 const moment = 'yyyy-mm-dd hh:mm';
@@ -33,46 +29,19 @@ const log = table({
   ]),
   // With room for the days to come.
   room: 89,
-  body: bodies.log,
   ruled: 'any',
 });
 
 const holdToDate = form({
   at: 'G2',
   looks: { beside: 'aside' },
-  lines: [
-    {
-      key: 'copper',
-      label: 'Copper in this tank',
-      given: 'chelated',
-      beside: 'write here "sulfate", "amine" or "chelated"',
-    },
-    {
-      label: 'Its band',
-      answer: '=QT.BAND({copper})',
-      fills: 2,
-      format: '0.00',
-      beside: 'low and high limit, mg/L',
-    },
-    {
-      label: 'Hold to date',
-      answer: `=QT.HOLDDAYS(${readings},{copper})`,
-      format: '0.00',
-      beside: 'days without a break, to the last test',
-    },
-    {
-      label: 'Began',
-      answer: `=QT.HOLDSTART(${readings},{copper})`,
-      format: moment,
-      beside: 'the first reading in the band after the dip',
-    },
-    {
-      label: '30 days are full on',
-      answer: `=QT.HOLDENDS(${readings},{copper},30)`,
-      format: moment,
-      beside: 'if it holds until then',
-    },
-  ],
+  lines: {
+    copper: ['Copper in this tank', 'chelated', 'write here "sulfate", "amine" or "chelated"'],
+    its: ['Its band', '=QT.BAND({copper})', 'low and high limit, mg/L', { format: '0.00', fills: 2 }],
+    hold: ['Hold to date', `=QT.HOLDDAYS(${readings},{copper})`, 'days without a break, to the last test', '0.00'],
+    began: ['Began', `=QT.HOLDSTART(${readings},{copper})`, 'the first reading in the band after the dip', moment],
+    are: ['30 days are full on', `=QT.HOLDENDS(${readings},{copper},30)`, 'if it holds until then', moment],
+  },
 });
 
 const refusal = form({
@@ -80,14 +49,14 @@ const refusal = form({
   title: 'What a refusal looks like',
   columns,
   looks: { answer: 'refusal', beside: 'aside' },
-  lines: [
-    {
-      label: 'An error on purpose',
-      answer: `=QT.HOLDDAYS(${readings},"ionic")`,
-      isRefused: true,
-      beside: 'select H9 and read the line below the sheet',
-    },
-  ],
+  lines: {
+    error: [
+      'An error on purpose',
+      `=QT.HOLDDAYS(${readings},"ionic")`,
+      'select H9 and read the line below the sheet',
+      { isRefused: true },
+    ],
+  },
 });
 
 const card = form({
@@ -95,12 +64,12 @@ const card = form({
   title: 'The card of this tank, for the plot and the audit',
   columns,
   looks: { given: 'inputText', beside: 'aside' },
-  lines: [
-    { label: 'Volume', given: '168 L', beside: 'net, with sump and pipes' },
-    { label: 'Form', given: 'chelated', beside: 'sulfate, amine or chelated' },
-    { label: 'Strength', given: '4 mg/mL', beside: 'of the solution, from its label: see QT.STRENGTH' },
-    { label: 'Days', given: 30, beside: 'unbroken, as wanted' },
-  ],
+  lines: {
+    volume: ['Volume', '168 L', 'net, with sump and pipes'],
+    form: ['Form', 'chelated', 'sulfate, amine or chelated'],
+    strength: ['Strength', '4 mg/mL', 'of the solution, from its label: see QT.STRENGTH'],
+    days: ['Days', 30, 'unbroken, as wanted'],
+  },
 });
 
 /** The log, and next to it the hold to date. The log begins in row 1, so a row named in a message is the row of the sheet. */
@@ -118,10 +87,7 @@ export const keeperLog = demoSheet({
       at: 'G12',
       id: 'HOLDS',
       given: `${readings},{copper}`,
-      columns: {
-        ...{ From: { width: 152 }, To: { width: 140 }, Days: { width: 70 }, Enough: { width: 84 } },
-        ...{ 'Ended by': { width: 132 }, Row: { width: 56 } },
-      },
+      columns: { From: 152, To: 140, Days: 70, Enough: 84, 'Ended by': 132, Row: 56 },
       room: 6,
     }),
     card,

@@ -1,10 +1,6 @@
-import { answerTable } from '../plan/answerTable.js';
-import { line } from '../plan/line.js';
-import { bodies, type TableColumn } from '../plan/column.js';
-import { table } from '../plan/table.js';
-import type { Content, Part } from '../plan/templatePlan.js';
+import { answerTable, bodies, type Content, line, type Part, table, type TableColumn } from '../plan/index.js';
 import { demoSheet } from './demoSheet.js';
-import { serialOf } from './serialOf.js';
+import { serialOf } from '../sheets/rowsOf.js';
 
 /** The bench test of filter ceramic: the bucket with it, and one without to compare. */
 const buckets: readonly Content[][] = [

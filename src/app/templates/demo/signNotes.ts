@@ -1,11 +1,6 @@
-import { answerTable } from '../plan/answerTable.js';
-import { form } from '../plan/form.js';
-import { line } from '../plan/line.js';
-import { bodies } from '../plan/column.js';
-import { table } from '../plan/table.js';
-import type { Content } from '../plan/templatePlan.js';
+import { answerTable, type Content, form, line, table } from '../plan/index.js';
 import { demoSheet } from './demoSheet.js';
-import { serialOf } from './serialOf.js';
+import { serialOf } from '../sheets/rowsOf.js';
 
 const notes: readonly Content[][] = [
   [serialOf('2026-04-08 20:00'), 'anthias breathing fast'],
@@ -29,21 +24,17 @@ export const signNotes = demoSheet({
       at: 'A3',
       title: 'What the steps mean (common practice)',
       columns: 6,
-      looks: { given: 'log' },
-      lines: [
-        { label: 'test first', given: 'ammonia, oxygen and copper: velvet, flukes and ammonia look the same' },
-        {
-          label: 'lower and wait',
-          given:
-            'copper in the band, ammonia none, the fish in for 48 hours: lower the level until it eats; below the band the hold is broken',
-        },
-        { label: 'raise slowly', given: 'it eats and acts normally again' },
-        {
-          label: 'stop copper',
-          given: 'signs a second time, after a recovery or three clear days: another treatment',
-        },
-        { label: 'unread', given: 'the note was not understood, or says nothing of the fish' },
-      ],
+      looks: { given: 'cell' },
+      lines: {
+        test: ['test first', 'ammonia, oxygen and copper: velvet, flukes and ammonia look the same'],
+        lower: [
+          'lower and wait',
+          'copper in the band, ammonia none, the fish in for 48 hours: lower the level until it eats; below the band the hold is broken',
+        ],
+        raise: ['raise slowly', 'it eats and acts normally again'],
+        stop: ['stop copper', 'signs a second time, after a recovery or three clear days: another treatment'],
+        unread: ['unread', 'the note was not understood, or says nothing of the fish'],
+      },
     }),
     line('A10', 'An aquatic veterinarian decides.', 'warning', { columns: 6, isMerged: true }),
     line('A12', 'Notes, in your own words', 'section', { columns: 2 }),
@@ -56,7 +47,6 @@ export const signNotes = demoSheet({
       ],
       rows: notes,
       room,
-      body: bodies.log,
       ruled: 'any',
     }),
     line('D12', 'Read by one formula, in D13', 'section', { columns: 3 }),
@@ -64,9 +54,8 @@ export const signNotes = demoSheet({
       at: 'D13',
       id: 'SIGNS',
       given: '{notes.when+},{notes.seen+}',
-      columns: { When: { width: 132 }, Seen: { width: 400 }, Step: { width: 180 } },
+      columns: { When: 132, Seen: 400, Step: 180 },
       room,
-      body: bodies.log,
       ruled: 'any',
     }),
   ],

@@ -1,9 +1,4 @@
-import { answerTable } from '../plan/answerTable.js';
-import { form } from '../plan/form.js';
-import { line } from '../plan/line.js';
-import { rows } from '../plan/rows.js';
-import { bodies } from '../plan/column.js';
-import { table } from '../plan/table.js';
+import { answerTable, bodies, form, line, rows, table } from '../plan/index.js';
 import { demoSheet } from './demoSheet.js';
 
 /** One quantity, as it stands in people's logs. */
@@ -18,41 +13,31 @@ export const solutions = demoSheet({
     form({
       at: 'A3',
       title: '1  A stock from the salt',
-      lines: [
-        { key: 'grams', label: 'Copper sulfate', given: 3, beside: 'g' },
-        { key: 'made', label: 'made up to', given: 0.75, format: '0.00', beside: 'L' },
-        { key: 'salt', label: 'Salt', given: 'pentahydrate' },
-        {
-          label: 'Strength, as copper',
-          answer: '=QT.STOCKSTRENGTH({grams},{made},{salt})',
-          format: '0.000',
-          beside: 'mg/mL',
-        },
-      ],
+      lines: {
+        grams: ['Copper sulfate', 3, 'g'],
+        made: ['made up to', 0.75, 'L', '0.00'],
+        salt: ['Salt', 'pentahydrate'],
+        as: ['Strength, as copper', '=QT.STOCKSTRENGTH({grams},{made},{salt})', 'mg/mL', '0.000'],
+      },
     }),
     form({
       at: 'A9',
       title: '2  Salt for a stock',
-      lines: [
-        { key: 'strength', label: 'Strength wanted, as copper', given: 1, format: '0.00', beside: 'mg/mL' },
-        { key: 'litres', label: 'made up to', given: 0.5, format: '0.00', beside: 'L' },
-        { key: 'other salt', label: 'Salt', given: 'pentahydrate' },
-        {
-          label: 'Copper sulfate',
-          answer: '=QT.STOCKGRAMS({strength},{litres},{other salt})',
-          format: '0.00',
-          beside: 'g',
-        },
-      ],
+      lines: {
+        strength: ['Strength wanted, as copper', 1, 'mg/mL', '0.00'],
+        litres: ['made up to', 0.5, 'L', '0.00'],
+        'other salt': ['Salt', 'pentahydrate'],
+        copper: ['Copper sulfate', '=QT.STOCKGRAMS({strength},{litres},{other salt})', 'g', '0.00'],
+      },
     }),
     form({
       at: 'A15',
       title: '3  A weaker solution for a small tank',
-      lines: [
-        { key: 'at hand', label: 'Strength at hand', given: 4, format: '0.00', beside: 'mg/mL' },
-        { key: 'wanted', label: 'Strength wanted', given: 0.5, format: '0.00', beside: 'mg/mL' },
-        { key: 'to make', label: 'To make', given: 200, beside: 'mL' },
-      ],
+      lines: {
+        'at hand': ['Strength at hand', 4, 'mg/mL', '0.00'],
+        wanted: ['Strength wanted', 0.5, 'mg/mL', '0.00'],
+        'to make': ['To make', 200, 'mL'],
+      },
     }),
     answerTable({ at: 'A20', id: 'THIN', given: '{at hand},{wanted},{to make}', room: 1 }),
     line('E3', '4  Readings as they are written', 'section', { columns: 2 }),

@@ -1,9 +1,4 @@
-import { answerTable } from '../plan/answerTable.js';
-import { form } from '../plan/form.js';
-import { line } from '../plan/line.js';
-import { bodies, type TableColumn } from '../plan/column.js';
-import { table } from '../plan/table.js';
-import type { Part } from '../plan/templatePlan.js';
+import { answerTable, bodies, form, line, type Part, table, type TableColumn } from '../plan/index.js';
 import { demoSheet } from './demoSheet.js';
 import { keeperReadings } from './keeperLog.js';
 
@@ -16,48 +11,39 @@ const chanceFormat = '[>=0.995]"over 99%";0%';
 const meter = form({
   at: 'A3',
   title: '1  The meter',
-  lines: [
-    { key: 'copper', label: 'Copper in the tank', given: 'chelated' },
-    { key: 'accuracy', label: 'Good to ±', given: 0.1, format: '0.00', beside: 'mg/L' },
-    { key: 'percent', label: 'and this much of the reading', given: 0.05, format: '0%' },
-    { key: 'from', label: 'Reads from', given: 0, format: '0.00', beside: 'mg/L' },
-    { key: 'to', label: 'to', given: 5, format: '0.00', beside: 'mg/L' },
-    {
-      label: 'Reading to keep',
-      answer: '=QT.AIM({copper},{accuracy},{percent})',
-      format: '0.000',
-      beside: 'mg/L',
-    },
-  ],
+  lines: {
+    copper: ['Copper in the tank', 'chelated'],
+    accuracy: ['Good to ±', 0.1, 'mg/L', '0.00'],
+    percent: ['and this much of the reading', 0.05, '', '0%'],
+    from: ['Reads from', 0, 'mg/L', '0.00'],
+    to: ['to', 5, 'mg/L', '0.00'],
+    reading: ['Reading to keep', '=QT.AIM({copper},{accuracy},{percent})', 'mg/L', '0.000'],
+  },
 });
 
 const holdOfTheLog = form({
   at: 'A11',
   title: '2  The hold of tank Q2, from the sheet Log',
-  lines: [
-    {
-      label: 'Held without a break',
-      answer: `=QT.HOLDDAYS(${keeperReadings},{copper})`,
-      format: '0.00',
-      beside: 'days',
-    },
-    {
-      label: 'Chance that it never was below the band',
-      answer: `=QT.HOLDCHANCE(${keeperReadings},{copper},{accuracy},{percent})`,
-      format: chanceFormat,
-    },
-  ],
+  lines: {
+    held: ['Held without a break', `=QT.HOLDDAYS(${keeperReadings},{copper})`, 'days', '0.00'],
+    chance: [
+      'Chance that it never was below the band',
+      `=QT.HOLDCHANCE(${keeperReadings},{copper},{accuracy},{percent})`,
+      '',
+      chanceFormat,
+    ],
+  },
 });
 
 const otherMeter = form({
   at: 'A17',
   title: '3  A second meter: it reads from 0.21',
-  lines: [
-    { key: 'band', label: 'Band of copper sulfate, low and high', given: [0.15, 0.2], format: '0.00' },
-    { key: 'other accuracy', label: 'Good to ±', given: 0.02, format: '0.00', beside: 'mg/L' },
-    { key: 'other from', label: 'Reads from', given: 0.21, format: '0.00', beside: 'mg/L' },
-    { key: 'other to', label: 'to', given: 5, format: '0.00', beside: 'mg/L' },
-  ],
+  lines: {
+    band: ['Band of copper sulfate, low and high', [0.15, 0.2], '', '0.00'],
+    'other accuracy': ['Good to ±', 0.02, 'mg/L', '0.00'],
+    'other from': ['Reads from', 0.21, 'mg/L', '0.00'],
+    'other to': ['to', 5, 'mg/L', '0.00'],
+  },
 });
 
 /** The same hold by other meters and with a level that wanders more, a column for each drift. */
@@ -95,7 +81,7 @@ const others: readonly Part[] = [
 const fits = (row: number, key: string, given: string): Part[] => [
   line({ row, column: 4 }, 'What it can show of the band', 'section', { columns }),
   line({ row: row + 1, column: 4 }, '', 'heading', { columns }),
-  line({ row: row + 2, column: 4 }, '', 'spill', { columns }),
+  line({ row: row + 2, column: 4 }, '', 'cell', { columns }),
   answerTable({ at: { row: row + 1, column: 4 }, id: 'METERFITS', key, given, room: 1 }),
 ];
 

@@ -1,7 +1,4 @@
-import { form } from '../plan/form.js';
-import { line } from '../plan/line.js';
-import { bodies } from '../plan/column.js';
-import { table } from '../plan/table.js';
+import { bodies, form, line, table } from '../plan/index.js';
 import { demoSheet } from './demoSheet.js';
 
 const litres = [10, 20, 30, 40, 50, 60, 80];
@@ -10,43 +7,28 @@ const levelKept = [
   form({
     at: 'A3',
     title: 'The tank',
-    lines: [
-      { key: 'volume', label: 'Net volume', given: 168, beside: 'L' },
-      { key: 'level', label: 'Level now, by a test', given: 2.2, format: '0.00', beside: 'mg/L' },
-      { key: 'strength', label: 'Strength of the solution', given: 4, format: '0.00', beside: 'mg/mL' },
-    ],
+    lines: {
+      volume: ['Net volume', 168, 'L'],
+      level: ['Level now, by a test', 2.2, 'mg/L', '0.00'],
+      strength: ['Strength of the solution', 4, 'mg/mL', '0.00'],
+    },
   }),
   form({
     at: 'A8',
     title: 'A change that keeps the level',
-    lines: [
-      { key: 'change', label: 'Water to change', given: 30, beside: 'L' },
-      {
-        label: 'Copper into the new water first',
-        answer: '=QT.CHANGEDOSE({change},{level},{strength},{volume})',
-        format: '0.0',
-        beside: 'mL',
-      },
-      {
-        label: 'Level after it, if that is forgotten',
-        answer: '=QT.AFTERCHANGE({volume},{level},{change},0)',
-        format: '0.00',
-        beside: 'mg/L',
-      },
-    ],
+    lines: {
+      change: ['Water to change', 30, 'L'],
+      copper: ['Copper into the new water first', '=QT.CHANGEDOSE({change},{level},{strength},{volume})', 'mL', '0.0'],
+      after: ['Level after it, if that is forgotten', '=QT.AFTERCHANGE({volume},{level},{change},0)', 'mg/L', '0.00'],
+    },
   }),
   form({
     at: 'A13',
     title: 'Evaporation',
-    lines: [
-      { key: 'lost', label: 'Water lost since the last top-off', given: 4, beside: 'L' },
-      {
-        label: 'Level before topping off',
-        answer: '=QT.AFTEREVAPORATION({volume},{level},{lost})',
-        format: '0.00',
-        beside: 'mg/L',
-      },
-    ],
+    lines: {
+      lost: ['Water lost since the last top-off', 4, 'L'],
+      before: ['Level before topping off', '=QT.AFTEREVAPORATION({volume},{level},{lost})', 'mg/L', '0.00'],
+    },
   }),
 ];
 
@@ -54,24 +36,19 @@ const levelLowered = [
   form({
     at: 'A17',
     title: 'Lowering the level',
-    lines: [
-      { key: 'wanted', label: 'Level wanted', given: 2, format: '0.00', beside: 'mg/L' },
-      {
-        label: 'Copper-free water to change in one go',
-        answer: '=QT.CHANGETOLOWER({volume},{level},{wanted},0)',
-        format: '0.0',
-        beside: 'L',
-      },
-    ],
+    lines: {
+      wanted: ['Level wanted', 2, 'mg/L', '0.00'],
+      free: ['Copper-free water to change in one go', '=QT.CHANGETOLOWER({volume},{level},{wanted},0)', 'L', '0.0'],
+    },
   }),
   form({
     at: 'A21',
     title: 'Taking the copper out, after the hold',
-    lines: [
-      { key: 'down to', label: 'Down to', given: 0.02, format: '0.00', beside: 'mg/L' },
-      { key: 'share', label: 'Changed each time', given: 0.3, format: '0%' },
-      { label: 'Copper-free changes', answer: '=QT.CHANGESTOCLEAR({level},{down to},{share})', format: '0' },
-    ],
+    lines: {
+      'down to': ['Down to', 0.02, 'mg/L', '0.00'],
+      share: ['Changed each time', 0.3, '', '0%'],
+      'changes needed': ['Copper-free changes', '=QT.CHANGESTOCLEAR({level},{down to},{share})', '', '0'],
+    },
   }),
 ];
 
@@ -92,7 +69,7 @@ export const waterChange = demoSheet({
         {
           heading: 'Of the tank',
           kind: 'share',
-          look: 'spillNumber',
+          look: 'cellNumber',
           formula: '={litres}/{$volume$}',
         },
         {

@@ -1,8 +1,4 @@
-import { answerTable } from '../plan/answerTable.js';
-import { form } from '../plan/form.js';
-import { line } from '../plan/line.js';
-import { bodies, type TableColumn } from '../plan/column.js';
-import { table } from '../plan/table.js';
+import { answerTable, bodies, form, line, table, type TableColumn } from '../plan/index.js';
 import { demoSheet } from './demoSheet.js';
 
 const acidities = [7.8, 7.9, 8, 8.1, 8.2, 8.3, 8.4];
@@ -15,19 +11,19 @@ const ammonia = [
   form({
     at: 'A3',
     title: '1  Un-ionised ammonia',
-    lines: [
-      { key: 'total', label: 'Total ammonia, by a test', given: 0.5, format: '0.00', beside: 'mg/L' },
-      { key: 'counts', label: 'The test counts it as', given: 'NH3' },
-      { key: 'pH', label: 'pH', given: 8.1, format: '0.0' },
-      { key: 'temperature', label: 'Temperature', given: 25.5, format: '0.0', beside: '°C' },
-      { key: 'salinity', label: 'Salinity', given: 33, beside: 'g/kg' },
-      {
-        label: 'Un-ionised ammonia, NH₃',
-        answer: '=QT.FREEAMMONIA({total},{pH},{temperature},{salinity},{counts})',
-        format: '0.000',
-        beside: 'mg/L',
-      },
-    ],
+    lines: {
+      total: ['Total ammonia, by a test', 0.5, 'mg/L', '0.00'],
+      counts: ['The test counts it as', 'NH3'],
+      pH: ['pH', 8.1, '', '0.0'],
+      temperature: ['Temperature', 25.5, '°C', '0.0'],
+      salinity: ['Salinity', 33, 'g/kg'],
+      un: [
+        'Un-ionised ammonia, NH₃',
+        '=QT.FREEAMMONIA({total},{pH},{temperature},{salinity},{counts})',
+        'mg/L',
+        '0.000',
+      ],
+    },
   }),
   line(
     'A10',
@@ -65,20 +61,20 @@ const dilution = [
   form({
     at: 'A15',
     title: '2  Diluting ammonia without losing the hold',
-    lines: [
-      { key: 'volume', label: 'Net volume', given: 168, beside: 'L' },
-      { key: 'ammonia now', label: 'Ammonia now', given: 0.5, format: '0.00', beside: 'mg/L' },
-      { key: 'ammonia wanted', label: 'Ammonia wanted', given: 0.25, format: '0.00', beside: 'mg/L' },
-      { key: 'copper', label: 'Copper now, by a test', given: 2.2, format: '0.00', beside: 'mg/L' },
-      { key: 'strength', label: 'Strength of the solution', given: 4, format: '0.00', beside: 'mg/mL' },
-    ],
+    lines: {
+      volume: ['Net volume', 168, 'L'],
+      'ammonia now': ['Ammonia now', 0.5, 'mg/L', '0.00'],
+      'ammonia wanted': ['Ammonia wanted', 0.25, 'mg/L', '0.00'],
+      copper: ['Copper now, by a test', 2.2, 'mg/L', '0.00'],
+      strength: ['Strength of the solution', 4, 'mg/mL', '0.00'],
+    },
   }),
   line('E15', 'The change that does it', 'section', { columns }),
   answerTable({
     at: 'E16',
     id: 'AMMONIACHANGE',
     given: '{volume},{ammonia now},{ammonia wanted},{copper},{strength}',
-    columns: { 'Change L': { width: 112 }, 'Copper mL for the new water': { width: 200 } },
+    columns: { 'Change L': 112, 'Copper mL for the new water': 200 },
     room: 1,
   }),
   line(
@@ -93,29 +89,20 @@ const hydrometer = [
   form({
     at: 'A22',
     title: '3  Salinity from the hydrometer',
-    lines: [
-      { key: 'gravity', label: 'Specific gravity, as read', given: 1.0247, format: '0.0000' },
-      { key: 'sample', label: 'Temperature of the sample', given: 25.5, format: '0.0', beside: '°C' },
-      { key: 'compared', label: 'Compared with pure water at', given: 25, beside: '°C' },
-      {
-        label: 'Salinity',
-        answer: '=QT.SALINITY({gravity},{sample},{compared})',
-        format: '0.0',
-        beside: 'g/kg',
-      },
-    ],
+    lines: {
+      gravity: ['Specific gravity, as read', 1.0247, '', '0.0000'],
+      sample: ['Temperature of the sample', 25.5, '°C', '0.0'],
+      compared: ['Compared with pure water at', 25, '°C'],
+      'salinity read': ['Salinity', '=QT.SALINITY({gravity},{sample},{compared})', 'g/kg', '0.0'],
+    },
   }),
   form({
     at: 'A28',
     title: '4  What the hydrometer should read',
-    lines: [
-      { key: 'salinity wanted', label: 'Salinity wanted', given: 33, beside: 'g/kg' },
-      {
-        label: 'Specific gravity',
-        answer: '=QT.SPECIFICGRAVITY({salinity wanted},{sample},{compared})',
-        format: '0.0000',
-      },
-    ],
+    lines: {
+      'salinity wanted': ['Salinity wanted', 33, 'g/kg'],
+      specific: ['Specific gravity', '=QT.SPECIFICGRAVITY({salinity wanted},{sample},{compared})', '', '0.0000'],
+    },
   }),
   line('E22', 'Specific gravity to mix to, by the hydrometer of part 3', 'section', { columns }),
   table({

@@ -1,7 +1,7 @@
 import { answerColumns } from '../../../engine/index.js';
-import { bodies, type TableColumn } from './column.js';
+import { type TableColumn } from './column.js';
 import { table, type TablePart, type TableTerms } from './table.js';
-import type { Look } from './look.js';
+import type { Look } from './looks.js';
 
 interface ColumnLook {
   readonly width?: number;
@@ -9,38 +9,35 @@ interface ColumnLook {
   readonly look?: Look;
 }
 
-interface AnswerTerms extends Pick<TableTerms, 'at' | 'room' | 'height' | 'headingHeight' | 'tones' | 'ruled'> {
+interface AnswerTerms extends Pick<
+  TableTerms,
+  'at' | 'room' | 'body' | 'height' | 'headingHeight' | 'tones' | 'ruled'
+> {
   /** Of the function. */
   readonly id: string;
   readonly given: string;
   /** What its places begin with; if left out, its id. */
   readonly key?: string;
-  readonly body?: TableTerms['body'];
-  /** What is special about columns, by heading; the others look as what they hold does. */
-  readonly columns?: Readonly<Record<string, ColumnLook>>;
+  /** The width of a column, or more that is its own, by heading; the others look as what they hold does. */
+  readonly columns?: Readonly<Record<string, number | ColumnLook>>;
 }
 
 /**
  * A table that one call of a function fills. Its columns are those of the function, so that a new one needs no edit here:
  * it takes its side, its format and its width from what it holds.
  */
-export function answerTable({
-  id,
-  given,
-  key = id,
-  body = bodies.plain,
-  columns = {},
-  ...terms
-}: AnswerTerms): TablePart {
+export function answerTable({ id, given, key = id, columns = {}, ...terms }: AnswerTerms): TablePart {
   const known = answerTableColumns(id);
   const stray = Object.keys(columns).find((heading) => !known.some((column) => column.heading === heading));
   if (stray !== undefined) throw new Error(`${id} has no column ${stray}`);
   return table({
     ...terms,
     key,
-    body,
     formula: `=QT.${id}(${given})`,
-    columns: known.map((column) => ({ ...column, ...columns[column.heading] })),
+    columns: known.map((column) => {
+      const own = columns[column.heading];
+      return { ...column, ...(typeof own === 'number' ? { width: own } : own) };
+    }),
   });
 }
 

@@ -1,5 +1,5 @@
 import { type CellRange, oneCell } from '../../../sheet/index.js';
-import type { Look } from './look.js';
+import type { Look } from './looks.js';
 import type { Corner, Part, Rule, Validation } from './templatePlan.js';
 import { withPlaces } from './withPlaces.js';
 
@@ -34,9 +34,8 @@ export interface Body {
 
 /** Bodies of tables: bare, small and wrapped, as a log, for writing, answers in bold. */
 export const bodies = {
-  plain: { text: 'spill', number: 'spillNumber' },
-  small: { text: 'spillText', number: 'wrappedNumber' },
-  log: { text: 'log', number: 'logNumber' },
+  plain: { text: 'cell', number: 'cellNumber' },
+  small: { text: 'smallText', number: 'smallNumber' },
   given: { text: 'inputNumber', number: 'inputNumber' },
   givenText: { text: 'inputText', number: 'inputText' },
   answer: { text: 'answerNumber', number: 'answerNumber' },

@@ -1,22 +1,23 @@
 import { type CellRange, oneCell } from '../../../sheet/index.js';
 import { cornerOf, line } from './line.js';
-import type { Look } from './look.js';
+import type { Look } from './looks.js';
+import { joined } from './sheetPlan.js';
 import type { Content, Corner, Part, Rule, ToneRule } from './templatePlan.js';
 
-interface FormLine {
-  /** What formulas call its value by, or each of several values. */
-  readonly key?: string | readonly string[];
-  readonly label: string;
-  /** What a person writes, or several side by side. */
-  readonly given?: Content | readonly Content[];
-  /** The formula of an answer; of one that fills two cells, `fills: 2`. */
-  readonly answer?: string;
-  readonly fills?: number;
+/** A text that begins with "=" answers; anything else is written by a person. Beside it stands its unit, or a remark. */
+export type FormLine = readonly [
+  label: string,
+  value: Content | readonly Content[],
+  beside?: string,
+  own?: string | LineOwn,
+];
+
+/** What is special about a line; a text alone is its number format. */
+interface LineOwn {
   readonly format?: string;
-  /** Of the value, where it is not the form's. */
+  /** Its formula fills so many cells. */
+  readonly fills?: number;
   readonly look?: Look;
-  /** The unit, or a remark. */
-  readonly beside?: string;
   readonly takes?: Rule & { readonly prompt: string };
   readonly tones?: readonly ToneRule[];
   readonly isRefused?: boolean;
@@ -28,7 +29,8 @@ interface FormTerms {
   readonly title?: string;
   /** How many columns the line below the title runs through; if left out, three. */
   readonly columns?: number;
-  readonly lines: readonly FormLine[];
+  /** By what formulas call the value; of several values also each, as `band 1` and `band 2`. */
+  readonly lines: Readonly<Record<string, FormLine>>;
   /** Values take so many columns; what is beside them comes after. */
   readonly valueColumns?: number;
   /** A value's columns are one cell. */
@@ -54,68 +56,63 @@ const usualLooks: FormLooks = { label: 'label', given: 'inputNumber', answer: 'a
 
 /** Lines of a label, a value and its unit: cells to write into, and answers to what is written. */
 export function form(terms: FormTerms): Part {
-  const { title, lines, widths = [], height, key } = terms;
+  const { title, columns = 3, widths = [], height, key } = terms;
   const at = cornerOf(terms.at);
   const first = at.row + (title === undefined ? 0 : 1);
+  const lines = Object.entries(terms.lines).map(([name, each], i) =>
+    linePart(name, each, { row: first + i, column: at.column }, terms),
+  );
   const last = first + lines.length - 1;
-  const parts = [
-    ...(title === undefined ? [] : [line(at, title, 'section', { columns: terms.columns ?? 3 })]),
-    ...lines.map((each, i) => linePart(each, { row: first + i, column: at.column }, terms)),
-  ];
   const all = { firstRow: first, firstColumn: at.column, lastRow: last, lastColumn: at.column + 1 };
-  return {
-    cells: parts.flatMap(({ cells = [] }) => cells),
-    areas: parts.flatMap(({ areas = [] }) => areas),
-    places: Object.assign(
-      {},
-      ...parts.map(({ places }) => places),
-      key === undefined ? {} : { [key]: all },
-    ) as NonNullable<Part['places']>,
-    widths: widths.map((width, i) => ({ column: at.column + i, width })),
-    merged: parts.flatMap(({ merged = [] }) => merged),
-    validations: parts.flatMap(({ validations = [] }) => validations),
-    conditions: parts.flatMap(({ conditions = [] }) => conditions),
-    ...(height === undefined ? {} : { heights: [{ first, last, height }] }),
-  };
+  return joined([
+    ...(title === undefined ? [] : [line(at, title, 'section', { columns })]),
+    ...lines,
+    {
+      widths: widths.map((width, i) => ({ column: at.column + i, width })),
+      ...(key === undefined ? {} : { places: { [key]: all } }),
+      ...(height === undefined ? {} : { heights: [{ first, last, height }] }),
+    },
+  ]);
 }
 
-function linePart(each: FormLine, { row, column }: Corner, terms: FormTerms): Part {
+function linePart(name: string, [label, value, beside = '', more = {}]: FormLine, at: Corner, terms: FormTerms): Part {
+  const { row, column } = at;
   const { valueColumns = 1, isMerged = false, besideColumns = 1 } = terms;
   const looks = { ...usualLooks, ...terms.looks };
-  const { key, label, answer, format, beside, takes, isRefused = false } = each;
-  const value = column + 1;
-  const contents: readonly Content[] = answer === undefined ? [each.given ?? null].flat() : [answer];
-  const values = Math.max(valueColumns, each.fills ?? contents.length);
-  const range = { ...oneCell({ row, column: value }), lastColumn: value + values - 1 };
-  const filled = { ...range, lastColumn: value + (each.fills ?? contents.length) - 1 };
-  const look = each.look ?? (answer === undefined ? looks.given : looks.answer);
-  const after = value + values;
-  const besides = { ...oneCell({ row, column: after }), lastColumn: after + besideColumns - 1 };
+  const own: LineOwn = typeof more === 'string' ? { format: more } : more;
+  const contents = [value].flat();
+  const filled = { ...oneCell({ row, column: column + 1 }), lastColumn: column + (own.fills ?? contents.length) };
+  const range = { ...filled, lastColumn: Math.max(column + valueColumns, filled.lastColumn) };
+  const after = range.lastColumn + 1;
+  const isAnswer = typeof value === 'string' && value.startsWith('=');
+  const { isRefused = false } = own;
   return {
-    cells: [label, ...contents]
-      .flatMap((content, i) =>
-        content === null || content === ''
-          ? []
-          : [{ row, column: column + i, content, ...(isRefused && i > 0 ? { isRefused } : {}) }],
-      )
-      .concat(beside === undefined ? [] : [{ row, column: after, content: beside }]),
+    cells: [
+      ...[label, ...contents].map((content, i) => ({ row, column: column + i, content: content ?? '' })),
+      { row, column: after, content: beside },
+    ]
+      .filter(({ content }) => content !== '')
+      .map((cell) => (isRefused && cell.column === column + 1 ? { ...cell, isRefused } : cell)),
     areas: [
       { range: oneCell({ row, column }), look: looks.label },
-      { range, look },
-      ...(format === undefined ? [] : [{ range: filled, format }]),
-      ...(beside === undefined && besideColumns === 1 ? [] : [{ range: besides, look: looks.beside }]),
+      { range, look: own.look ?? (isAnswer ? looks.answer : looks.given) },
+      ...(own.format === undefined ? [] : [{ range: filled, format: own.format }]),
+      ...(beside === '' && besideColumns === 1
+        ? []
+        : [{ range: { ...range, firstColumn: after, lastColumn: after + besideColumns - 1 }, look: looks.beside }]),
     ],
-    places: placesOf(key, filled),
-    ...(isMerged ? { merged: [range] } : {}),
-    ...(takes === undefined ? {} : { validations: [{ range, title: label, ...takes }] }),
-    ...(each.tones === undefined ? {} : { conditions: [{ range, rules: each.tones }] }),
+    places: placesOf(name, filled),
+    merged: isMerged ? [range] : [],
+    validations: own.takes === undefined ? [] : [{ range, title: label, ...own.takes }],
+    conditions: own.tones === undefined ? [] : [{ range, rules: own.tones }],
   };
 }
 
-function placesOf(key: FormLine['key'], range: CellRange): NonNullable<Part['places']> {
-  if (typeof key === 'string') return { [key]: range };
-  const cells = (key ?? []).map((each, i): [string, CellRange] => {
-    return [each, oneCell({ row: range.firstRow, column: range.firstColumn + i })];
+function placesOf(key: string, range: CellRange): NonNullable<Part['places']> {
+  const { firstRow: row, firstColumn, lastColumn } = range;
+  if (firstColumn === lastColumn) return { [key]: range };
+  const cells = Array.from({ length: lastColumn - firstColumn + 1 }, (_, i): [string, CellRange] => {
+    return [`${key} ${i + 1}`, oneCell({ row, column: firstColumn + i })];
   });
-  return Object.fromEntries(cells);
+  return { [key]: range, ...Object.fromEntries(cells) };
 }

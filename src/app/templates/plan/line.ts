@@ -1,6 +1,6 @@
 import { cellRange, oneCell } from '../../../sheet/index.js';
-import type { Look } from './look.js';
-import type { Corner, Part, ToneRule } from './templatePlan.js';
+import type { Look } from './looks.js';
+import type { Content, Corner, Part, ToneRule } from './templatePlan.js';
 
 interface LineTerms {
   /** How many columns have its look; if left out, one. */
@@ -35,4 +35,36 @@ export function cornerOf(at: string | Corner): Corner {
   if (typeof at !== 'string') return at;
   const { firstRow, firstColumn } = cellRange(at);
   return { row: firstRow, column: firstColumn };
+}
+
+interface RowsTerms {
+  readonly at: string | Corner;
+  readonly cells: readonly (readonly Content[])[];
+  /** Of each column. */
+  readonly looks: readonly Look[];
+  /** From this column on, counted from 0, the columns of a row are one cell. */
+  readonly mergedFrom?: number;
+  /** Of each row, in points. */
+  readonly heights?: readonly number[];
+}
+
+/** Rows of texts without headings of their own, each column in its look. */
+export function rows({ at, cells, looks, mergedFrom, heights = [] }: RowsTerms): Part {
+  const { row, column } = cornerOf(at);
+  const lastRow = row + cells.length - 1;
+  const lastColumn = column + looks.length - 1;
+  return {
+    cells: cells.flatMap((line, r) =>
+      line.flatMap((content, c) => (content === null ? [] : [{ row: row + r, column: column + c, content }])),
+    ),
+    areas: looks.map((look, c) => ({
+      range: { firstRow: row, lastRow, firstColumn: column + c, lastColumn: column + c },
+      look,
+    })),
+    merged:
+      mergedFrom === undefined
+        ? []
+        : cells.map((_, r) => ({ firstRow: row + r, lastRow: row + r, firstColumn: column + mergedFrom, lastColumn })),
+    heights: heights.map((height, r) => ({ first: row + r, last: row + r, height })),
+  };
 }

@@ -11,41 +11,46 @@ export interface SheetTerms extends Pick<SheetPlan, 'name' | 'tab' | 'frozen' | 
 }
 
 /** A sheet made of its parts, each of which stands where it says. */
-export function sheetPlan({ name, tab, frozen, page, parts, ...terms }: SheetTerms): SheetPlan {
-  const all = <K extends keyof Part>(key: K): NonNullable<Part[K]>[] =>
-    parts.flatMap((part) => (part[key] === undefined ? [] : [part[key] as NonNullable<Part[K]>]));
-  const [table, ...others] = all('table');
-  if (others.length > 0) throw new Error(`${name} has more than one named table`);
+export function sheetPlan({ parts, widths, gap, characters, ...sheet }: SheetTerms): SheetPlan {
+  try {
+    const all = joined(parts);
+    return { ...sheet, ...all, widths: widthsOf(all.widths, { widths, gap, characters }) };
+  } catch (fault) {
+    throw new Error(`${sheet.name}: ${fault instanceof Error ? fault.message : String(fault)}`);
+  }
+}
+
+/** Several parts as one. */
+export function joined(parts: readonly Part[]): Required<Omit<Part, 'table'>> & Pick<Part, 'table'> {
+  const [table, ...others] = parts.flatMap((part) => part.table ?? []);
+  if (others.length > 0) throw new Error('more than one named table');
+  const places = parts.flatMap((part) => Object.entries(part.places ?? {}));
+  const twice = places.find(([key], i) => places.findIndex(([other]) => other === key) < i);
+  if (twice !== undefined) throw new Error(`two places are called ${twice[0]}`);
   return {
-    name,
-    tab,
-    ...(frozen === undefined ? {} : { frozen }),
-    page,
-    widths: widthsOf(terms, all('widths').flat()),
-    cells: all('cells').flat(),
-    areas: all('areas').flat(),
-    places: placesOf(name, all('places')),
-    heights: all('heights').flat(),
-    merged: all('merged').flat(),
-    links: all('links').flat(),
+    cells: parts.flatMap(({ cells = [] }) => cells),
+    areas: parts.flatMap(({ areas = [] }) => areas),
+    places: Object.fromEntries(places),
+    widths: parts.flatMap(({ widths = [] }) => widths),
+    heights: parts.flatMap(({ heights = [] }) => heights),
+    merged: parts.flatMap(({ merged = [] }) => merged),
+    links: parts.flatMap(({ links = [] }) => links),
     ...(table === undefined ? {} : { table }),
-    validations: all('validations').flat(),
-    conditions: all('conditions').flat(),
-    charts: all('charts').flat(),
+    validations: parts.flatMap(({ validations = [] }) => validations),
+    conditions: parts.flatMap(({ conditions = [] }) => conditions),
+    charts: parts.flatMap(({ charts = [] }) => charts),
   };
 }
 
-function placesOf(sheet: string, given: readonly NonNullable<Part['places']>[]): SheetPlan['places'] {
-  const entries = given.flatMap((places) => Object.entries(places));
-  const twice = entries.find(([key], i) => entries.findIndex(([other]) => other === key) < i);
-  if (twice !== undefined) throw new Error(`${sheet} has two places called ${twice[0]}`);
-  return Object.fromEntries(entries);
-}
+/** A column that nothing stands in. */
+const narrow = 3;
+
+type Given = { readonly [K in 'widths' | 'gap' | 'characters']: SheetTerms[K] | undefined };
 
 /** Of the widths that parts ask for in one column the widest; a usual one only where no other was asked for. */
 function widthsOf(
-  { widths = [], gap = narrowGap, characters = (width) => width }: Pick<SheetTerms, 'widths' | 'gap' | 'characters'>,
-  asked: readonly NonNullable<Part['widths']>[number][],
+  asked: NonNullable<Part['widths']>,
+  { widths = [], gap = narrow, characters = (w) => w }: Given,
 ): number[] {
   const stated: (number | undefined)[] = widths.map(characters);
   const usual: (number | undefined)[] = [];
@@ -56,5 +61,3 @@ function widthsOf(
   const count = Math.max(stated.length, usual.length);
   return Array.from({ length: count }, (_, column) => stated[column] ?? usual[column] ?? characters(gap));
 }
-
-const narrowGap = 3;

@@ -1,5 +1,5 @@
 import { type CellRange, oneCell } from '../../../sheet/index.js';
-import { columnOf, columnPart, rowWriter, type Body, type InRow, type TableColumn } from './column.js';
+import { bodies, columnOf, columnPart, rowWriter, type Body, type InRow, type TableColumn } from './column.js';
 
 import { cornerOf } from './line.js';
 import { rowConditions, type Toned } from './rowConditions.js';
@@ -20,7 +20,8 @@ export interface TableTerms extends Toned {
   readonly arrays?: readonly { readonly on: string; readonly formula: string }[];
   /** How many rows are made ready. */
   readonly room: number;
-  readonly body: Body;
+  /** If left out, bare. */
+  readonly body?: Body;
   readonly headings?: Body;
   /** As a table of the workbook with this name. */
   readonly name?: string;
@@ -47,7 +48,7 @@ export function table(terms: TableTerms): TablePart {
   const lastColumn = at.column + columns.length - 1;
   const own = { firstRow: at.row + 1, lastRow: at.row + room, firstColumn: at.column, lastColumn };
   const whole = { ...own, firstRow: at.row };
-  const { body, headings = { text: 'heading', number: 'numberHeading' } } = terms;
+  const { body = bodies.plain, headings = { text: 'heading', number: 'numberHeading' } } = terms;
   const parts = columns.map((column, i) => {
     const cells = columnOf(own, at.column + i);
     return columnPart(column, { at: { row: at.row, column: at.column + i }, cells, body, headings, inRow });

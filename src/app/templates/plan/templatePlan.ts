@@ -1,5 +1,5 @@
 import type { CellRange } from '../../../sheet/index.js';
-import type { Look, Tab, Tone } from './look.js';
+import type { Look, tabs, Tone } from './looks.js';
 
 /** A workbook as plain data, before it is a Book. */
 export interface TemplatePlan {
@@ -22,7 +22,7 @@ export interface NamePlan {
 /** A sheet as it is laid out. Rows and columns count from 0. */
 export interface SheetPlan extends Required<Omit<Part, 'widths' | 'table'>> {
   readonly name: string;
-  readonly tab: Tab;
+  readonly tab: keyof typeof tabs;
   /** Column widths in characters, from column A on. */
   readonly widths: readonly number[];
   readonly frozen?: { readonly rows: number; readonly columns?: number };

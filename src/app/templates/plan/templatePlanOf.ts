@@ -1,9 +1,9 @@
-import type { ChartSeries, SheetPlan, TemplatePlan, Validation } from './templatePlan.js';
+import type { TemplatePlan } from './templatePlan.js';
 import { withPlaces } from './withPlaces.js';
 
 /** The plan with every place that its texts and formulas name written as an address. */
 export function templatePlanOf(plan: TemplatePlan): TemplatePlan {
-  const places = new Map(plan.sheets.map(({ name, places: own }) => [name, own]));
+  const places = new Map(plan.sheets.map((sheet) => [sheet.name, sheet.places]));
   const writer =
     (own: string) =>
     (text: string): string =>
@@ -14,47 +14,18 @@ export function templatePlanOf(plan: TemplatePlan): TemplatePlan {
       });
   return {
     ...plan,
-    sheets: plan.sheets.map((sheet) => sheetWith(sheet, writer(sheet.name))),
-    names: plan.names.map((name) => ({ ...name, cells: writer('')(name.cells) })),
+    sheets: plan.sheets.map((sheet) => withTexts(sheet, writer(sheet.name))),
+    names: withTexts(plan.names, writer('')),
   };
 }
 
-function sheetWith(sheet: SheetPlan, written: (text: string) => string): SheetPlan {
-  const seriesWith = (series: ChartSeries): ChartSeries => ({
-    ...series,
-    name: written(series.name),
-    across: written(series.across),
-    up: written(series.up),
-  });
-  return {
-    ...sheet,
-    cells: sheet.cells.map((cell) =>
-      typeof cell.content === 'string' ? { ...cell, content: written(cell.content) } : cell,
-    ),
-    validations: sheet.validations.map((one) => ({ ...one, allows: allowsWith(one.allows, written) })),
-    conditions: sheet.conditions.map((one) => ({
-      ...one,
-      rules: one.rules.map((rule) => ({ ...rule, when: written(rule.when) })),
-    })),
-    charts: sheet.charts.map((chart) => ({
-      ...chart,
-      alt: written(chart.alt),
-      series: chart.series.map(seriesWith),
-    })),
+/** The same data with each text in it, however deep, as it is written. */
+function withTexts<T>(data: T, written: (text: string) => string): T {
+  const each = (value: unknown): unknown => {
+    if (typeof value === 'string') return written(value);
+    if (Array.isArray(value)) return value.map(each);
+    if (typeof value !== 'object' || value === null) return value;
+    return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, each(inner)]));
   };
-}
-
-function allowsWith(allows: Validation['allows'], written: (text: string) => string): Validation['allows'] {
-  switch (allows.kind) {
-    case 'listFrom':
-      return { ...allows, cells: written(allows.cells) };
-    case 'formula':
-      return { ...allows, formula: written(allows.formula) };
-    case 'list':
-    case 'decimal':
-    case 'whole':
-    case 'date':
-    case 'anything':
-      return allows;
-  }
+  return each(data) as T;
 }

@@ -1,5 +1,20 @@
-import type { Content, Rule } from '../plan/templatePlan.js';
-import { cardRules } from './cardRules.js';
+import type { Content, Rule } from '../plan/index.js';
+
+function choose(...values: string[]): Rule {
+  const last = values.at(-1) ?? '';
+  return { allows: { kind: 'list', values }, refusal: `Choose ${values.slice(0, -1).join(', ')} or ${last}.` };
+}
+
+/** What a cell of a card takes, and what is said when something else is written into it. */
+export const cardRules = {
+  forms: choose('sulfate', 'amine', 'chelated'),
+  paces: choose('gradual', 'sensitive', 'urgent'),
+  anything: { allows: { kind: 'anything' }, refusal: '' },
+  between: (from: number, to: number): Rule => ({
+    allows: { kind: 'decimal', from, to },
+    refusal: `Write a number from ${from} to ${to}, or leave the cell empty.`,
+  }),
+} as const;
 
 /** A row of a card: its name, the example's value, what may be written, what it is for. */
 interface CardRow extends Rule {
@@ -9,7 +24,7 @@ interface CardRow extends Rule {
   readonly note: string;
 }
 
-const { choose, forms, paces, anything, between } = cardRules;
+const { forms, paces, anything, between } = cardRules;
 
 /** The card of one tank, filled in for the example. `QT.CARD` reads every name, and its unit. */
 export const cardEntries: readonly CardRow[] = [

@@ -1,15 +1,20 @@
-import { answerTable } from '../plan/answerTable.js';
-import { line } from '../plan/line.js';
-import { sheetPlan } from '../plan/sheetPlan.js';
-import type { TableColumn } from '../plan/column.js';
-import { table, type TablePart } from '../plan/table.js';
-import type { ChartPlan, Part, SheetPlan } from '../plan/templatePlan.js';
+import {
+  answerTable,
+  type ChartPlan,
+  line,
+  type Part,
+  sheetPlan,
+  type SheetPlan,
+  table,
+  type TablePart,
+} from '../plan/index.js';
 
 const heading = 29;
 const room = 400;
+const corner = { firstRow: 0, firstColumn: 0 };
 const helper = { text: 'helper', number: 'helper' } as const;
-const level: Pick<TableColumn, 'kind' | 'width' | 'format'> = { kind: 'number', width: 11, format: '0.00' };
-const day: Pick<TableColumn, 'kind' | 'width' | 'format'> = { kind: 'time', width: 11, format: 'yyyy-mm-dd' };
+const level = { kind: 'number', width: 11, format: '0.00' } as const;
+const day = { kind: 'time', width: 11, format: 'yyyy-mm-dd' } as const;
 
 interface ChartTerms {
   /** The arguments of LEVELS. */
@@ -22,12 +27,11 @@ interface ChartTerms {
 
 /** The level that the log explains, the readings and the band as a chart, and below it the table behind it. */
 export function chartSheet({ given, low, high, whose }: ChartTerms): SheetPlan {
-  const wide = { width: 16 };
   const levels = answerTable({
     at: { row: heading, column: 0 },
     id: 'LEVELS',
     given,
-    columns: { When: { width: 20 }, Expected: wide, Low: wide, High: wide, Reading: wide, 'Off by': wide },
+    columns: { When: 20, Expected: 16, Low: 16, High: 16, Reading: 16, 'Off by': 16 },
     room,
     ruled: 'first',
   });
@@ -35,10 +39,7 @@ export function chartSheet({ given, low, high, whose }: ChartTerms): SheetPlan {
   return sheetPlan({
     name: 'Chart',
     tab: 'answer',
-    page: {
-      orientation: 'landscape',
-      area: { firstRow: 0, firstColumn: 0, lastRow: heading - 2, lastColumn: columns - 1 },
-    },
+    page: { orientation: 'landscape', area: { ...corner, lastRow: heading - 2, lastColumn: columns - 1 } },
     parts: [
       line('A1', `The level of ${whose}, from its doses, changes and readings`, 'title', { columns, height: 28 }),
       line('A2', lead, 'note', { columns, isMerged: true, height: 26 }),
@@ -86,7 +87,7 @@ function drawnLevels(levels: TablePart): TablePart {
   });
 }
 
-/** What the chart draws: levels, and the limits of the band from the first to the last moment. */
+/** What the chart draws: levels, and the limits of the band. */
 function behindChart(levels: TablePart, { low, high }: Pick<ChartTerms, 'low' | 'high'>): Part[] {
   const drawn = drawnLevels(levels);
   const columns = {

@@ -1,8 +1,5 @@
-import { answerTable } from '../plan/answerTable.js';
-import { line } from '../plan/line.js';
-import { bodies } from '../plan/column.js';
-import { table } from '../plan/table.js';
-import type { Part } from '../plan/templatePlan.js';
+import { answerTable, bodies, line, type Part, table } from '../plan/index.js';
+import { wordTones } from './tones.js';
 
 /** Rows made ready for what is to do. */
 const room = 8;
@@ -14,9 +11,11 @@ export function doNow(given: string, heading: number): Part[] {
     id: 'DONOW',
     given,
     columns: {
-      Do: { width: 34, look: 'spillName' },
-      ...{ Amount: { width: 20 }, Unit: { width: 14 }, By: { width: 18 } },
-      Why: { width: 72, look: 'spillText' },
+      Do: { width: 34, look: 'name' },
+      Amount: 20,
+      Unit: 14,
+      By: 18,
+      Why: { width: 72, look: 'smallText' },
     },
     room,
     height: 24,
@@ -34,15 +33,7 @@ export function doNow(given: string, heading: number): Part[] {
     ],
     room,
     body: bodies.plain,
-    tones: [
-      {
-        on: 'Due',
-        rules: [
-          { when: '{$Due}="now"', tone: 'due' },
-          { when: '{$Due}="overdue"', tone: 'overdue' },
-        ],
-      },
-    ],
+    tones: [wordTones('Due', { now: 'due', overdue: 'overdue' })],
     ruled: 'first',
   });
   const section = line({ row: heading - 1, column: 0 }, 'What to do', 'section', { columns: due.lastColumn + 1 });

@@ -1,5 +1,4 @@
-import type { TableColumn } from '../plan/column.js';
-import type { Rule } from '../plan/templatePlan.js';
+import type { Rule, TableColumn } from '../plan/index.js';
 
 type LogColumn = Omit<TableColumn, 'heading' | 'key'> & Required<Pick<TableColumn, 'takes' | 'width'>>;
 

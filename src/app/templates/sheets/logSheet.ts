@@ -1,7 +1,4 @@
-import { sheetPlan } from '../plan/sheetPlan.js';
-import { bodies, type TableColumn } from '../plan/column.js';
-import { table } from '../plan/table.js';
-import type { Content, SheetPlan } from '../plan/templatePlan.js';
+import { type Content, sheetPlan, type SheetPlan, table, type TableColumn } from '../plan/index.js';
 import { logColumns, type LogHeading } from './logColumns.js';
 
 interface LogTerms {
@@ -23,7 +20,7 @@ export function logSheet({ headings, rows, room, systems, frozen }: LogTerms): S
   const columns = headings.map((heading): TableColumn => {
     const column: Omit<TableColumn, 'heading'> = logColumns[heading];
     const { takes, kind, width = 0 } = column;
-    const look = kind === 'number' ? 'logNumber' : width > 15 ? 'logText' : 'log';
+    const look = kind === 'number' ? 'cellNumber' : width > 15 ? 'wrapped' : 'cell';
     if (heading !== 'System' || systems === undefined || takes === undefined) return { heading, ...column, look };
     return { heading, ...column, look, takes: { ...takes, allows: { kind: 'listFrom', cells: systems } } };
   });
@@ -34,7 +31,6 @@ export function logSheet({ headings, rows, room, systems, frozen }: LogTerms): S
     columns,
     rows,
     room,
-    body: bodies.log,
     headings: { text: 'tableHeading', number: 'tableNumberHeading' },
     headingHeight: 44,
     tones: [

@@ -1,8 +1,5 @@
-import { line } from '../plan/line.js';
-import { rows } from '../plan/rows.js';
-import { sheetPlan } from '../plan/sheetPlan.js';
-import type { Part, SheetPlan } from '../plan/templatePlan.js';
-import { cautionRows } from './cautions.js';
+import { cautions } from '../../../engine/index.js';
+import { line, type Look, type Part, rows, type SheetPlan, sheetPlan } from '../plan/index.js';
 
 interface StartTerms {
   readonly title: string;
@@ -48,21 +45,41 @@ export function startSheet({ title, lead, steps, sheets }: StartTerms): SheetPla
       rows({
         at: { row: begin + 1, column: 0 },
         cells: steps.map(([what, how], i) => [i + 1, what, how]),
-        looks: ['stepNumber', 'stepName', 'step'],
+        looks: ['stepNumber', 'wrappedName', 'wrapped'],
         heights: steps.map(([, how]) => heightIn(inLine.text)(how)),
       }),
       section(places, 'The sheets'),
-      rows({ at: { row: places + 1, column: 1 }, cells: sheets, looks: ['link', 'step'] }),
+      rows({ at: { row: places + 1, column: 1 }, cells: sheets, looks: ['link', 'wrapped'] }),
       { links: sheets.map(([to], i) => ({ row: places + 1 + i, column: 1, to })) },
       section(answers, 'The answers'),
       rows({
         at: { row: answers + 1, column: 0 },
         cells: answersNote.map((text) => ['•', text]),
-        looks: ['stepNumber', 'step', 'step'],
+        looks: ['stepNumber', 'wrapped', 'wrapped'],
         mergedFrom: 1,
         heights: answersNote.map(heightIn(inLine.wide)),
       }),
       ...cautionRows(cautions, 2, heightIn(inLine.wide)),
     ],
   });
+}
+
+/**
+ * The engine's cautions below a heading, one a row; as text, to be read without the add-in.
+ *
+ * @param at the row of the heading, counted from 0
+ * @param columns how many columns a caution takes, beside its number
+ */
+export function cautionRows(at: number, columns: number, heightOf: (text: string) => number): Part[] {
+  const heading = 'Cautions: copper is a poison, and fish die inside the band too';
+  return [
+    line({ row: at, column: 0 }, heading, 'section', { columns: columns + 1 }),
+    rows({
+      at: { row: at + 1, column: 0 },
+      cells: cautions.map((text, i) => [i + 1, text]),
+      looks: ['cautionNumber', ...Array.from({ length: columns }, (): Look => 'caution')],
+      ...(columns > 1 ? { mergedFrom: 1 } : {}),
+      heights: cautions.map(heightOf),
+    }),
+  ];
 }

@@ -1,14 +1,16 @@
-import type { ColumnTones } from '../plan/rowConditions.js';
-import type { ToneRule } from '../plan/templatePlan.js';
+import type { ColumnTones, ToneRule } from '../plan/index.js';
 
-/** Below, in band, above: the word stands in the cell that is named. */
-export function standingRules(cell: string): ToneRule[] {
-  return [
-    { when: `${cell}="below"`, tone: 'low' },
-    { when: `${cell}="in band"`, tone: 'inside' },
-    { when: `${cell}="above"`, tone: 'high' },
-  ];
+type Tone = ToneRule['tone'];
+
+/** The tones of a cell by the word that stands in it, which says the same. */
+export function wordRules(cell: string, words: Readonly<Record<string, Tone>>): ToneRule[] {
+  return Object.entries(words).map(([word, tone]) => ({ when: `${cell}="${word}"`, tone }));
 }
 
-/** The tones of a column `Status`. */
-export const standingTones: ColumnTones = { on: 'Status', rules: standingRules('{$Status}') };
+/** The tones of a column by its words. */
+export function wordTones(on: string, words: Readonly<Record<string, Tone>>): ColumnTones {
+  return { on, rules: wordRules(`{$${on}}`, words) };
+}
+
+/** The words of a column `Status`. */
+export const standingWords = { below: 'low', 'in band': 'inside', above: 'high' } as const;

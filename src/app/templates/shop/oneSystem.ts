@@ -1,10 +1,14 @@
-import { answerTableColumns } from '../plan/answerTable.js';
-import { form } from '../plan/form.js';
-import { line } from '../plan/line.js';
-import { sheetPlan } from '../plan/sheetPlan.js';
-import type { SheetPlan } from '../plan/templatePlan.js';
+import {
+  answerTableColumns,
+  form,
+  type FormLine,
+  line,
+  sheetPlan,
+  type SheetPlan,
+  type TableColumn,
+} from '../plan/index.js';
 import { doNow } from '../sheets/doNow.js';
-import { standingRules } from '../sheets/tones.js';
+import { standingWords, wordRules } from '../sheets/tones.js';
 import { cardColumns } from './shopCards.js';
 
 const columns = 6;
@@ -27,7 +31,21 @@ const cardValue = (name: string): string => {
   return `=IF(${cell}="","",${cell})`;
 };
 
-const formatted = (format: string | undefined): { format?: string } => (format === undefined ? {} : { format });
+const itsRow = 'MATCH(Chosen,{$Overview!SYSTEMS.System$},0)';
+
+/** A line for each column of a table, with its value for the chosen system. */
+function linesOf(
+  columns: readonly TableColumn[],
+  answer: (column: TableColumn, at: number) => string,
+): Record<string, FormLine> {
+  const lines = columns.map((column, i): [string, FormLine] => {
+    const { heading, kind, format = kind === 'time' ? 'yyyy-mm-dd hh:mm' : '' } = column;
+    const tones = heading === 'Status' ? { tones: wordRules('{$Status$}', standingWords) } : {};
+    return [heading, [heading, answer(column, i), '', { ...(format === '' ? {} : { format }), ...tones }]];
+  });
+  return Object.fromEntries(lines);
+}
+
 /** The names of the systems, as a list to choose from. */
 const names = '{$Systems!cards.System$}';
 const choice = {
@@ -55,15 +73,10 @@ export const oneSystem: SheetPlan = sheetPlan({
       besideColumns: 4,
       looks,
       height: 17,
-      lines: [
-        { key: 'chosen', label: 'System', given: 'Q4', takes: choice },
-        ...cardColumns.slice(1).map(({ heading, format }) => ({
-          key: heading,
-          label: heading,
-          answer: cardValue(heading),
-          ...formatted(format),
-        })),
-      ],
+      lines: {
+        chosen: ['System', 'Q4', '', { takes: choice }],
+        ...linesOf(cardColumns.slice(1), ({ heading }) => cardValue(heading)),
+      },
     }),
     line(
       { row: cardAt + 1, column: 2 },
@@ -78,29 +91,16 @@ export const oneSystem: SheetPlan = sheetPlan({
       besideColumns: 4,
       looks,
       height: 17,
-      lines: standings.map(({ heading, kind, format }, i) => ({
-        key: heading,
-        label: heading,
-        answer: `=IFERROR(INDEX({$Overview!SYSTEMS$},MATCH(Chosen,{$Overview!SYSTEMS.System$},0),${i + 2}),"")`,
-        ...formatted(kind === 'time' ? 'yyyy-mm-dd hh:mm' : format),
-        ...(heading === 'Status' ? { tones: standingRules('{$Status$}') } : {}),
-      })),
+      lines: linesOf(standings, (_, i) => `=IFERROR(INDEX({$Overview!SYSTEMS$},${itsRow},${i + 2}),"")`),
     }),
     form({
       at: { row: standingAt + standings.length + 1, column: 0 },
       besideColumns: 3,
       looks,
       height: 17,
-      lines: [
-        {
-          key: ['band low', 'band high'],
-          label: 'Band of its copper',
-          answer: '=QT.BAND({$Form$})',
-          fills: 2,
-          format: '0.00',
-          beside: 'low and high limit, mg/L',
-        },
-      ],
+      lines: {
+        band: ['Band of its copper', '=QT.BAND({$Form$})', 'low and high limit, mg/L', { format: '0.00', fills: 2 }],
+      },
     }),
     ...doNow(`${itsRows},ItsCard,AsOf`, tasksAt),
   ],

@@ -1,9 +1,5 @@
-import { line } from '../plan/line.js';
-import { sheetPlan } from '../plan/sheetPlan.js';
-import type { TableColumn } from '../plan/column.js';
-import { table } from '../plan/table.js';
-import type { Content, Rule, SheetPlan } from '../plan/templatePlan.js';
-import { cardRules } from '../sheets/cardRules.js';
+import { type Content, line, type Rule, sheetPlan, type SheetPlan, table, type TableColumn } from '../plan/index.js';
+import { cardRules } from '../sheets/cardEntries.js';
 
 const { forms, paces, anything, between } = cardRules;
 

@@ -1,12 +1,6 @@
-import { answerTable } from '../plan/answerTable.js';
-import { form } from '../plan/form.js';
-import { line } from '../plan/line.js';
-import { sheetPlan } from '../plan/sheetPlan.js';
-import { bodies } from '../plan/column.js';
-import { table } from '../plan/table.js';
-import type { ChartPlan, SheetPlan } from '../plan/templatePlan.js';
+import { answerTable, bodies, type ChartPlan, form, line, sheetPlan, type SheetPlan, table } from '../plan/index.js';
 import { asOf, rowsBelowTable } from '../sheets/asOf.js';
-import { standingTones } from '../sheets/tones.js';
+import { standingWords, wordTones } from '../sheets/tones.js';
 
 const heading = 9;
 const room = 16;
@@ -18,14 +12,18 @@ const systems = answerTable({
   id: 'SYSTEMS',
   given: 'Log[#All],Cards[#All],AsOf',
   columns: {
-    System: { width: 18, look: 'spillName' },
-    ...{ 'Last test': { width: 19 }, Copper: { width: 11 }, Status: { width: 12 } },
-    ...{ 'Hold day': { width: 10 }, 'Days left': { width: 10 }, 'Do now': { width: 38 } },
+    System: { width: 18, look: 'name' },
+    'Last test': 19,
+    Copper: 11,
+    Status: 12,
+    'Hold day': 10,
+    'Days left': 10,
+    'Do now': 38,
   },
   room,
   height: 20,
   headingHeight: 22,
-  tones: [standingTones],
+  tones: [wordTones('Status', standingWords)],
 });
 
 /** An untested stretch is noted from 36 h on and warned of from 72 h on (common practice). */
@@ -49,15 +47,7 @@ const tests = table({
   ],
   room,
   body: bodies.plain,
-  tones: [
-    {
-      on: 'Test',
-      rules: [
-        { when: '{$Test}="due"', tone: 'due' },
-        { when: '{$Test}="overdue"', tone: 'overdue' },
-      ],
-    },
-  ],
+  tones: [wordTones('Test', { due: 'due', overdue: 'overdue' })],
   ruled: 'first',
 });
 const columns = tests.lastColumn + 1;
@@ -100,7 +90,7 @@ export const shopOverview: SheetPlan = sheetPlan({
       at: 'A4',
       looks: { answer: 'answer', beside: 'explained' },
       besideColumns: 2,
-      lines: [{ key: 'asOf', label: 'As of', answer: asOf.formula, format: 'yyyy-mm-dd hh:mm' }],
+      lines: { asOf: ['As of', asOf.formula, '', 'yyyy-mm-dd hh:mm'] },
     }),
     line('A5', asOf.note, 'explained', { columns: 4, isMerged: true }),
     line('A6', rowsBelowTable, 'explained', {
@@ -112,15 +102,14 @@ export const shopOverview: SheetPlan = sheetPlan({
       at: 'A7',
       looks: { answer: 'answer', beside: 'remark' },
       besideColumns: 2,
-      lines: [
-        {
-          key: 'without',
-          label: 'Without a system',
-          answer: '=COUNT(Log[Date and time])-SUMPRODUCT((Log[System]<>"")*ISNUMBER(Log[Date and time]))',
-          format: '0',
-          beside: 'rows, which no answer counts',
-        },
-      ],
+      lines: {
+        without: [
+          'Without a system',
+          '=COUNT(Log[Date and time])-SUMPRODUCT((Log[System]<>"")*ISNUMBER(Log[Date and time]))',
+          'rows, which no answer counts',
+          '0',
+        ],
+      },
     }),
     line(
       { row: heading - 1, column: 0 },

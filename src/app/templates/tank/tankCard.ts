@@ -1,8 +1,4 @@
-import { form } from '../plan/form.js';
-import { line } from '../plan/line.js';
-import { rows } from '../plan/rows.js';
-import { sheetPlan } from '../plan/sheetPlan.js';
-import type { SheetPlan } from '../plan/templatePlan.js';
+import { form, type FormLine, line, rows, sheetPlan, type SheetPlan } from '../plan/index.js';
 import { cardEntries } from '../sheets/cardEntries.js';
 
 const columns = 3;
@@ -33,14 +29,12 @@ export const tankCard: SheetPlan = sheetPlan({
       key: 'card',
       looks: { given: 'input', beside: 'explained' },
       height: 27,
-      lines: cardEntries.map(({ name, value, format, allows, refusal, note }) => ({
-        key: name,
-        label: name,
-        given: value,
-        ...(format === undefined ? {} : { format }),
-        beside: note,
-        takes: { allows, refusal, prompt: note },
-      })),
+      lines: Object.fromEntries(
+        cardEntries.map(({ name, value, format, allows, refusal, note }): [string, FormLine] => {
+          const takes = { allows, refusal, prompt: note };
+          return [name, [name, value, note, format === undefined ? { takes } : { takes, format }]];
+        }),
+      ),
     }),
   ],
 });

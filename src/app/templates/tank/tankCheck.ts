@@ -1,7 +1,4 @@
-import { answerTable } from '../plan/answerTable.js';
-import { line } from '../plan/line.js';
-import { sheetPlan } from '../plan/sheetPlan.js';
-import type { SheetPlan, ToneRule } from '../plan/templatePlan.js';
+import { answerTable, line, sheetPlan, type SheetPlan, type ToneRule } from '../plan/index.js';
 import { cardEntries } from '../sheets/cardEntries.js';
 import { tankHeadings } from './tankLogRows.js';
 
@@ -19,7 +16,7 @@ const card = answerTable({
   at: { row: heading, column: 0 },
   id: 'CARD',
   given: 'Card',
-  columns: { Name: { width: 26 }, Value: { width: 32 }, Unit: { width: 10 }, 'Read as': { width: 18 } },
+  columns: { Name: 26, Value: 32, Unit: 10, 'Read as': 18 },
   // Room for rows that a keeper adds.
   room: cardEntries.length + 12,
   headingHeight: 20,
@@ -29,7 +26,7 @@ const headings = answerTable({
   at: { row: heading, column: card.lastColumn + 2 },
   id: 'HEADINGS',
   given: 'Log[#All]',
-  columns: { Heading: { width: 22 }, 'Read as': { width: 18 }, Unit: { width: 10 } },
+  columns: { Heading: 22, 'Read as': 18, Unit: 10 },
   room: tankHeadings.length + 15,
   tones: [{ rules: understood('Heading', 'Read as') }],
 });

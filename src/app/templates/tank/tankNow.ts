@@ -1,7 +1,4 @@
-import { form } from '../plan/form.js';
-import { line } from '../plan/line.js';
-import { sheetPlan } from '../plan/sheetPlan.js';
-import type { SheetPlan } from '../plan/templatePlan.js';
+import { form, line, type SheetPlan, sheetPlan } from '../plan/index.js';
 import { asOf, rowsBelowTable } from '../sheets/asOf.js';
 import { doNow } from '../sheets/doNow.js';
 
@@ -25,46 +22,38 @@ const whereItStands = form({
   besideColumns: 3,
   looks: { answer: 'answer', beside: 'remark' },
   height: 18,
-  lines: [
-    {
-      key: ['band low', 'band high'],
-      label: 'Band of this copper',
-      answer: '=QT.BAND({$Card!Form$})',
-      fills: 2,
-      format: '0.00',
-      beside: 'low and high limit, mg/L',
-    },
-    {
-      key: 'held',
-      label: 'Unbroken days held',
-      answer: `=IFNA(QT.HOLDDAYS(${holdToMoment}),"not tested yet")`,
-      format: '0.00',
-      beside: 'at most 36 hours are counted past the last test',
-    },
-    {
-      label: 'Hold began',
-      answer: `=IFNA(QT.HOLDSTART(${holdToMoment}),${noHold})`,
-      format: 'yyyy-mm-dd hh:mm',
-      beside: 'the first reading in the band of the hold that runs',
-    },
-    {
-      label: 'Days are full on',
-      answer: `=IFNA(QT.HOLDENDS(${holdToDays}),${noHold})`,
-      format: 'yyyy-mm-dd hh:mm',
-      beside: 'if every test until then is in the band, and a test then still is',
-    },
-    {
-      label: 'Chance that it never dipped',
-      answer: `=IF({$Card!Meter accuracy mg/L$}="","no accuracy on the card",IFNA(${chance},${noHold}))`,
-      format: '[>=0.995]"over 99%";0%',
-      beside: 'given how good the meter is; it knows chance errors only, and is no promise',
-    },
-    {
-      label: 'May the fish go?',
-      answer: '=LET(gates,QT.READY(Log[#All],Card,AsOf),INDEX(gates,ROWS(gates),1))',
-      beside: 'the last row of the sheet Ready, where every gate has its reason',
-    },
-  ],
+  lines: {
+    band: ['Band of this copper', '=QT.BAND({$Card!Form$})', 'low and high limit, mg/L', { format: '0.00', fills: 2 }],
+    held: [
+      'Unbroken days held',
+      `=IFNA(QT.HOLDDAYS(${holdToMoment}),"not tested yet")`,
+      'at most 36 hours are counted past the last test',
+      '0.00',
+    ],
+    began: [
+      'Hold began',
+      `=IFNA(QT.HOLDSTART(${holdToMoment}),${noHold})`,
+      'the first reading in the band of the hold that runs',
+      'yyyy-mm-dd hh:mm',
+    ],
+    are: [
+      'Days are full on',
+      `=IFNA(QT.HOLDENDS(${holdToDays}),${noHold})`,
+      'if every test until then is in the band, and a test then still is',
+      'yyyy-mm-dd hh:mm',
+    ],
+    that: [
+      'Chance that it never dipped',
+      `=IF({$Card!Meter accuracy mg/L$}="","no accuracy on the card",IFNA(${chance},${noHold}))`,
+      'given how good the meter is; it knows chance errors only, and is no promise',
+      '[>=0.995]"over 99%";0%',
+    ],
+    may: [
+      'May the fish go?',
+      '=LET(gates,QT.READY(Log[#All],Card,AsOf),INDEX(gates,ROWS(gates),1))',
+      'the last row of the sheet Ready, where every gate has its reason',
+    ],
+  },
 });
 
 const days = '"Held "&ROUND({held},1)&" of "&{$Card!Days$}&" days without a break"';
@@ -87,7 +76,7 @@ export const tankNow: SheetPlan = sheetPlan({
       at: 'A5',
       looks: { answer: 'answer' },
       height: 18,
-      lines: [{ key: 'asOf', label: 'As of', answer: asOf.formula, format: 'yyyy-mm-dd hh:mm' }],
+      lines: { asOf: ['As of', asOf.formula, '', 'yyyy-mm-dd hh:mm'] },
     }),
     line('A6', 'Rows', 'label', { height: 18 }),
     line('B6', '', 'remark', { columns: 5 }),

@@ -1,7 +1,6 @@
 import type { NewFile, Style } from 'excelize-wasm';
-import { done } from './done.js';
-import { lookStyle, toneStyle } from './lookStyle.js';
-import type { Look, Tone } from '../plan/look.js';
+import { done } from './loadExcelize.js';
+import { type Look, looks, type Tone, tones } from '../plan/looks.js';
 
 /** The styles of one workbook, each made once. */
 export class BookStyles {
@@ -15,7 +14,7 @@ export class BookStyles {
     const key = `${look} ${format}`;
     const known = this.cells.get(key);
     if (known !== undefined) return known;
-    const style: Style = format === '' ? lookStyle[look] : { ...lookStyle[look], CustomNumFmt: format };
+    const style: Style = format === '' ? looks[look] : { ...looks[look], CustomNumFmt: format };
     const made = done(this.file.NewStyle(style), `style ${key}`).style;
     this.cells.set(key, made);
     return made;
@@ -24,7 +23,7 @@ export class BookStyles {
   tone(tone: Tone): number {
     const known = this.tones.get(tone);
     if (known !== undefined) return known;
-    const made = done(this.file.NewConditionalStyle(toneStyle[tone]), `tone ${tone}`).style;
+    const made = done(this.file.NewConditionalStyle(tones[tone]), `tone ${tone}`).style;
     this.tones.set(tone, made);
     return made;
   }

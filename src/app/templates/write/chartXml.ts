@@ -1,7 +1,6 @@
 import { xmlText } from '../../../sheet/index.js';
 import type { ChartAxis, ChartPlan } from '../plan/templatePlan.js';
-import { fontFamily } from './lookStyle.js';
-import { palette } from './palette.js';
+import { fontFamily, palette } from '../plan/looks.js';
 import { seriesXml, type ChartCells } from './seriesXml.js';
 
 const namespaces =

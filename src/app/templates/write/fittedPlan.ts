@@ -1,7 +1,9 @@
-import type { Book, BookSheet } from '../../../sheet/index.js';
+import { type Book, type BookSheet, isInside } from '../../../sheet/index.js';
 import { textWidth } from '../../plot/textWidth.js';
 import type { SheetPlan, TemplatePlan } from '../plan/templatePlan.js';
-import { digitWidth, fittedHeights, letterSize } from './fittedHeights.js';
+import { wrappedText } from '../../plot/wrappedText.js';
+import { looks } from '../plan/looks.js';
+import { styledRuns } from './styledRuns.js';
 
 /** Of the paper within its margins, along and across. [px] */
 const [long, short] = [1000, 640];
@@ -9,7 +11,7 @@ const pixelsOfAPoint = 4 / 3;
 /** A sheet that is longer than its page by no more than this share is made smaller instead. */
 const mostSmaller = 1.3;
 /** Of a column and the indent of its heading. [px] */
-const margins = 18;
+const headingMargins = 18;
 
 /** What a cell shows as text, `''` for a number; undefined: nothing. Rows and columns count from 0. */
 type TextAt = (row: number, column: number) => string | undefined;
@@ -48,10 +50,48 @@ function fittedWidths({ widths, areas }: SheetPlan, textAt: TextAt): number[] {
     for (let row = range.firstRow; row <= range.lastRow; row++) {
       for (let column = range.firstColumn; column <= range.lastColumn; column++) {
         const words = textAt(row, column)?.split(' ') ?? [];
-        const needed = Math.max(0, ...words.map((word) => textWidth(word, letterSize(10)) + margins));
+        const needed = Math.max(0, ...words.map((word) => textWidth(word, letterSize(10)) + headingMargins));
         fitted[column] = Math.max(fitted[column] ?? 0, needed / digitWidth);
       }
     }
   }
   return fitted;
+}
+
+/** Of the widest digit of a new workbook's usual letters, in which widths of columns count. [px] */
+const digitWidth = 8;
+
+/** Of a row with one line, of the room above and below its text, and of a line by the size of its letters. [pt] */
+const [oneLine, room, lineOfSize] = [18, 6, 1.22];
+/** Of a column and the indent of its texts. [px] */
+const textMargins = 12;
+
+/** The letters of the templates are narrower than the widest that plots reckon with. */
+const narrower = 0.87;
+
+/** The size of letters that come out as wide by the reckoning of plots as those of the templates. [px] */
+function letterSize(points: number): number {
+  return points * pixelsOfAPoint * narrower;
+}
+
+/** The heights of all rows that have a look: one line, or as many as the longest of the row's wrapped texts needs. */
+function fittedHeights(
+  sheet: SheetPlan,
+  textAt: (row: number, column: number) => string | undefined,
+): SheetPlan['heights'] {
+  const isMerged = (row: number, column: number): boolean => sheet.merged.some((range) => isInside(range, row, column));
+  const heights: number[] = [];
+  for (const { look, range } of styledRuns(sheet)) {
+    const column = range.firstColumn;
+    const { Alignment, Font } = looks[look];
+    const size = Font?.Size ?? 10;
+    const width = (sheet.widths[column] ?? 0) * digitWidth - textMargins;
+    for (let row = range.firstRow; row <= range.lastRow; row++) {
+      const text = Alignment?.WrapText === true && !isMerged(row, column) ? textAt(row, column) : undefined;
+      const lines = text === undefined ? 0 : wrappedText(text, letterSize(size), width).length;
+      const needed = lines < 2 ? oneLine : Math.ceil(lines * size * lineOfSize + room);
+      heights[row] = Math.max(heights[row] ?? oneLine, needed);
+    }
+  }
+  return heights.flatMap((height, row) => [{ first: row, last: row, height }]);
 }

@@ -1,6 +1,6 @@
 import { type CellValue, xmlText } from '../../../sheet/index.js';
 import type { ChartPlan, ChartSeries } from '../plan/templatePlan.js';
-import { palette, type Colour } from './palette.js';
+import { palette } from '../plan/looks.js';
 
 /** What the cells of a reference hold, one after the other. */
 export type ChartCells = (reference: string) => readonly CellValue[];
@@ -42,9 +42,9 @@ function names(reference: string, cells: ChartCells): string {
 
 const point = (index: number, value: string): string => `<c:pt idx="${index}"><c:v>${value}</c:v></c:pt>`;
 
-const paint = (colour: Colour): string => `<a:solidFill><a:srgbClr val="${colour}"/></a:solidFill>`;
+const paint = (colour: string): string => `<a:solidFill><a:srgbClr val="${colour}"/></a:solidFill>`;
 const noMark = '<c:marker><c:symbol val="none"/></c:marker>';
-const stroke = (colour: Colour, width: number, dash: string): string =>
+const stroke = (colour: string, width: number, dash: string): string =>
   `<c:spPr><a:ln w="${width * 12_700}" cap="flat">${paint(colour)}<a:prstDash val="${dash}"/><a:round/></a:ln></c:spPr>${noMark}`;
 const diamonds =
   '<c:spPr><a:ln w="19050"><a:noFill/></a:ln></c:spPr><c:marker><c:symbol val="diamond"/><c:size val="7"/>' +

@@ -1,5 +1,5 @@
 import { addressOf, type CellRange } from '../../../sheet/index.js';
-import type { Look } from '../plan/look.js';
+import type { Look } from '../plan/looks.js';
 import type { SheetPlan } from '../plan/templatePlan.js';
 
 /** Cells one below the other that look alike. */

@@ -1,14 +1,11 @@
 import type { NewFile } from 'excelize-wasm';
 import { addressOf, addressRange } from '../../../sheet/index.js';
-import { done } from './done.js';
-import { fontFamily } from './lookStyle.js';
-import { palette } from './palette.js';
-import type { Tab } from '../plan/look.js';
+import { done } from './loadExcelize.js';
+import { fontFamily, tabs } from '../plan/looks.js';
 import type { SheetPlan } from '../plan/templatePlan.js';
 
 const a4 = 9;
 const margins = { Left: 0.4, Right: 0.4, Top: 0.65, Bottom: 0.65, Header: 0.3, Footer: 0.3, Horizontally: true };
-const tabs: Readonly<Record<Tab, string>> = { read: palette.quiet, write: '5B8DB8', answer: palette.deep };
 const points = (pages: string): string => `&"${fontFamily},Regular"&8${pages}`;
 
 /** Widths, heights, what stays in view, and how a sheet prints. */

@@ -2,7 +2,7 @@ import type { DataValidation, NewFile } from 'excelize-wasm';
 import { addressRange, xmlText } from '../../../sheet/index.js';
 import type { SheetPlan, Validation } from '../plan/templatePlan.js';
 import type { BookStyles } from './bookStyles.js';
-import { done } from './done.js';
+import { done } from './loadExcelize.js';
 
 /** What the cells of a sheet take, and the looks they take on. */
 export function writeRules(file: NewFile, plan: SheetPlan, styles: BookStyles): void {

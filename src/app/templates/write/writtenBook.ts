@@ -2,10 +2,10 @@ import type { NewFile } from 'excelize-wasm';
 import { addressOf, addressRange, type CellRange } from '../../../sheet/index.js';
 import type { SheetPlan, TemplatePlan } from '../plan/templatePlan.js';
 import { BookStyles } from './bookStyles.js';
-import { done } from './done.js';
+import { done } from './loadExcelize.js';
 import type { Excelize } from './loadExcelize.js';
-import { fontFamily } from './lookStyle.js';
-import { writeCells } from './writeCells.js';
+import { fontFamily } from '../plan/looks.js';
+import { styledRuns } from './styledRuns.js';
 import { writePage } from './writePage.js';
 import { writeRules } from './writeRules.js';
 
@@ -56,5 +56,27 @@ function writeChartFrames(file: NewFile, { name, charts }: SheetPlan, excelize: 
       Dimension: { Width: chart.size.width, Height: chart.size.height },
     };
     done(file.AddChart(name, at, frame), `${name}!${at}`);
+  }
+}
+
+/** What is written in a sheet, looks and number formats. Formulas and their answers are put in afterwards. */
+function writeCells(file: NewFile, plan: SheetPlan, styles: BookStyles): void {
+  const { name } = plan;
+  for (const { row, column, content } of plan.cells) {
+    const [at, where] = [addressOf(row, column), `${name}!${addressOf(row, column)}`];
+    if (typeof content === 'number') done(file.SetCellValue(name, at, content), where);
+    else if (!content.startsWith('=')) done(file.SetCellStr(name, at, content), where);
+  }
+  for (const { look, format, range } of styledRuns(plan)) {
+    const [first, last] = [addressOf(range.firstRow, range.firstColumn), addressOf(range.lastRow, range.lastColumn)];
+    done(file.SetCellStyle(name, first, last, styles.cell(look, format)), `${name}!${first}`);
+  }
+  for (const range of plan.merged) {
+    const [first = '', last = ''] = addressRange(range).split(':');
+    done(file.MergeCell(name, first, last), `${name}!${first}`);
+  }
+  for (const { row, column, to } of plan.links) {
+    const at = addressOf(row, column);
+    done(file.SetCellHyperLink(name, at, `'${to}'!A1`, 'Location', { Tooltip: `to the sheet ${to}` }), at);
   }
 }

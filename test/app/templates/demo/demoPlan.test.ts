@@ -3,7 +3,7 @@ import { addressOf } from '../../../../src/sheet/address/addressOf.js';
 import { cellRange, type CellRange } from '../../../../src/sheet/address/cellRange.js';
 import { demoPlan } from '../../../../src/app/templates/demo/demoPlan.js';
 import { keeperLogRows } from '../../../../src/app/templates/demo/keeperLogRows.js';
-import { serialOf } from '../../../../src/app/templates/demo/serialOf.js';
+import { serialOf } from '../../../../src/app/templates/sheets/rowsOf.js';
 import type { FunctionCatalogue } from '../../../../src/app/calls/functionCatalogue.js';
 import { argumentCount, isFormula, named, placed, type Placed } from '../plannedCells.js';
 

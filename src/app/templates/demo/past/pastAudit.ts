@@ -1,6 +1,4 @@
-import { answerTable } from '../../plan/answerTable.js';
-import { line } from '../../plan/line.js';
-import { bodies } from '../../plan/column.js';
+import { answerTable, bodies, line } from '../../plan/index.js';
 import { demoSheet } from '../demoSheet.js';
 import { pastLogAndCard } from './pastLog.js';
 
@@ -19,10 +17,7 @@ export const pastAudit = demoSheet({
       at: 'A4',
       id: 'AUDIT',
       given: pastLogAndCard,
-      columns: {
-        ...{ Severity: { width: 80 }, When: { width: 132 }, Row: { width: 46 }, Finding: { width: 560 } },
-        ...{ Why: { width: 410 }, Source: { width: 164 } },
-      },
+      columns: { Severity: 80, When: 132, Row: 46, Finding: 560, Why: 410, Source: 164 },
       room: 32,
       body: bodies.small,
       ruled: 'any',

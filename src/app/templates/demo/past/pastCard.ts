@@ -1,9 +1,6 @@
-import { answerTable } from '../../plan/answerTable.js';
-import { form } from '../../plan/form.js';
-import { line } from '../../plan/line.js';
-import { bodies } from '../../plan/column.js';
+import { answerTable, form, line } from '../../plan/index.js';
 import { demoSheet } from '../demoSheet.js';
-import { pastColumns } from './pastRows.js';
+import { pastColumns } from './pastLog.js';
 
 /** As the keeper wrote it. */
 export const pastCardRows = [
@@ -25,20 +22,18 @@ const understood = answerTable({
   id: 'CARD',
   given: '{card}',
   columns: {
-    ...{ Name: { width: 140 }, Value: { width: 150, format: '0.00' }, Unit: { width: 70 } },
-    'Read as': { width: 150 },
+    ...{ Name: 140, Value: { width: 150, format: '0.00' }, Unit: 70 },
+    'Read as': 150,
   },
   room: pastCardRows.length,
-  body: bodies.log,
   ruled: 'any',
 });
 const headings = answerTable({
   at: { row: understood.heading, column: understood.lastColumn + 2 },
   id: 'HEADINGS',
   given: '{Past log!log+}',
-  columns: { Heading: { width: 140 }, 'Read as': { width: 140 }, Unit: { width: 70 } },
+  columns: { Heading: 140, 'Read as': 140, Unit: 70 },
   room: pastColumns.length,
-  body: bodies.log,
   ruled: 'any',
 });
 
@@ -55,7 +50,7 @@ export const pastCard = demoSheet({
       columns: 2,
       widths: [140, 150],
       key: 'card',
-      lines: pastCardRows.map(([label, given]) => ({ label, given })),
+      lines: Object.fromEntries(pastCardRows.map(([label, given]) => [label, [label, given]])),
     }),
     line('D3', 'How the card is understood', 'section', { columns: understood.columns.size }),
     understood,

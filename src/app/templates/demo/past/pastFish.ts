@@ -1,6 +1,4 @@
-import { answerTable } from '../../plan/answerTable.js';
-import { line } from '../../plan/line.js';
-import { bodies } from '../../plan/column.js';
+import { answerTable, bodies, line } from '../../plan/index.js';
 import { demoSheet } from '../demoSheet.js';
 import { pastLogAndCard } from './pastLog.js';
 
@@ -9,8 +7,14 @@ const deaths = answerTable({
   id: 'DEATHS',
   given: pastLogAndCard,
   columns: {
-    ...{ Lot: { width: 440 }, 'Came in': { width: 136 }, 'Dead on arrival': { width: 130 }, Raising: { width: 136 } },
-    ...{ Hold: { width: 90 }, Observation: { width: 110 }, Left: { width: 90 }, '% after arrival': { width: 140 } },
+    Lot: 440,
+    'Came in': 136,
+    'Dead on arrival': 130,
+    Raising: 136,
+    Hold: 90,
+    Observation: 110,
+    Left: 90,
+    '% after arrival': 140,
   },
   room: 2,
   body: bodies.small,
@@ -26,14 +30,15 @@ export const pastFish = demoSheet({
     line('A3', 'Hold days of each fish, on the morning after day 30 by the keeper’s count', 'section', { columns }),
     // The heading runs on above the columns of the table below, as far as notes do.
     line('A4', '', 'heading', { columns }),
-    line('A5', '', 'spill', { columns, rows: 8 }),
+    line('A5', '', 'cell', { columns, rows: 8 }),
     answerTable({
       at: 'A4',
       id: 'FISHDAYS',
       given: `${pastLogAndCard},{Past steps!asOf}`,
       columns: {
-        ...{ Fish: { width: 440 }, Arrived: { width: 136 }, 'Hold days': { width: 130, format: '0.00' } },
-        ...{ 'Ready on': { width: 136 }, Note: { width: 90 } },
+        ...{ Fish: 440, Arrived: 136, 'Hold days': { width: 130, format: '0.00' } },
+        'Ready on': 136,
+        Note: 90,
       },
       room: 8,
     }),

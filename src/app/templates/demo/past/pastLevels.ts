@@ -1,7 +1,4 @@
-import { answerTable } from '../../plan/answerTable.js';
-import { form } from '../../plan/form.js';
-import { line } from '../../plan/line.js';
-import { rows } from '../../plan/rows.js';
+import { answerTable, form, line, rows } from '../../plan/index.js';
 import { demoSheet } from '../demoSheet.js';
 import { pastLogAndCard } from './pastLog.js';
 
@@ -10,7 +7,7 @@ const levels = answerTable({
   at: 'A4',
   id: 'LEVELS',
   given: pastLogAndCard,
-  columns: { When: { width: 140 }, Expected: level, Low: level, High: level, Reading: level, 'Off by': level },
+  columns: { When: 140, Expected: level, Low: level, High: level, Reading: level, 'Off by': level },
   room: 130,
 });
 const beside = levels.lastColumn + 2;
@@ -28,17 +25,12 @@ export const pastLevels = demoSheet({
     form({
       at: { row: 4, column: beside },
       widths: [250, 90, 60],
-      lines: [
-        { label: 'Readings', answer: '=COUNT({LEVELS.Reading})', format: '0' },
-        { label: 'Highest level', answer: '=MAX({LEVELS.Expected})', format: '0.00', beside: 'mg/L' },
-        {
-          label: 'Reading most above what was expected',
-          answer: '=MAX({LEVELS.Off by})',
-          format: '0.00',
-          beside: 'mg/L',
-        },
-        { label: 'Reading most below', answer: '=MIN({LEVELS.Off by})', format: '0.00', beside: 'mg/L' },
-      ],
+      lines: {
+        readings: ['Readings', '=COUNT({LEVELS.Reading})', '', '0'],
+        highest: ['Highest level', '=MAX({LEVELS.Expected})', 'mg/L', '0.00'],
+        reading: ['Reading most above what was expected', '=MAX({LEVELS.Off by})', 'mg/L', '0.00'],
+        most: ['Reading most below', '=MIN({LEVELS.Off by})', 'mg/L', '0.00'],
+      },
     }),
     rows({
       at: { row: 9, column: beside },

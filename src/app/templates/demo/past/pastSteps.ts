@@ -1,8 +1,6 @@
-import { answerTable } from '../../plan/answerTable.js';
-import { line } from '../../plan/line.js';
-import { bodies } from '../../plan/column.js';
+import { answerTable, bodies, line } from '../../plan/index.js';
 import { demoSheet } from '../demoSheet.js';
-import { serialOf } from '../serialOf.js';
+import { serialOf } from '../../sheets/rowsOf.js';
 import { pastLogAndCard } from './pastLog.js';
 
 const heading = 5;
@@ -12,9 +10,7 @@ const tasks = answerTable({
   at: { row: heading, column: 0 },
   id: 'DONOW',
   given: `${pastLogAndCard},{asOf}`,
-  columns: {
-    ...{ Do: { width: 120 }, Amount: { width: 66 }, Unit: { width: 74 }, By: { width: 128 }, Why: { width: 278 } },
-  },
+  columns: { Do: 120, Amount: 66, Unit: 74, By: 128, Why: 278 },
   room,
   body: bodies.small,
   ruled: 'any',
@@ -23,7 +19,7 @@ const gates = answerTable({
   at: { row: heading, column: tasks.lastColumn + 2 },
   id: 'READY',
   given: `${pastLogAndCard},{asOf}`,
-  columns: { Gate: { width: 136 }, Met: { width: 60 }, Since: { width: 128 }, Why: { width: 374 } },
+  columns: { Gate: 136, Met: 60, Since: 128, Why: 374 },
   room,
   body: bodies.small,
   ruled: 'any',

@@ -1,7 +1,4 @@
-import { answerTable } from '../../plan/answerTable.js';
-import { form } from '../../plan/form.js';
-import { line } from '../../plan/line.js';
-import { bodies } from '../../plan/column.js';
+import { answerTable, bodies, form, type FormLine, line } from '../../plan/index.js';
 import { demoSheet } from '../demoSheet.js';
 import { shopCardColumns } from './shopNow.js';
 
@@ -13,25 +10,27 @@ const itsRows =
   'IF(({Shop log!log.System+}={system})+({Shop log!log.System+}="System"),' +
   'IF(ISBLANK({Shop log!log+}),"",{Shop log!log+}),"")';
 
+const itsRow = 'MATCH({system},{Shop!cards.System},0)';
 const card = form({
   at: 'A3',
   key: 'card',
-  lines: [
-    { key: 'system', label: 'System', given: 'C3' },
-    ...shopCardColumns.slice(1).map((_, i) => ({
-      label: `=INDEX({Shop!cards headings},1,${i + 2})`,
-      answer: `=INDEX({Shop!cards},MATCH({system},{Shop!cards.System},0),${i + 2})`,
-    })),
-  ],
+  lines: {
+    system: ['System', 'C3'],
+    ...Object.fromEntries(
+      shopCardColumns
+        .slice(1)
+        .map(({ heading }, i): [string, FormLine] => [
+          heading,
+          [`=INDEX({Shop!cards headings},1,${i + 2})`, `=INDEX({Shop!cards},${itsRow},${i + 2})`],
+        ]),
+    ),
+  },
 });
 const audit = answerTable({
   at: { row: shopCardColumns.length + 4, column: 0 },
   id: 'AUDIT',
   given: `${itsRows},{card},{Shop!asOf}`,
-  columns: {
-    ...{ Severity: { width: 116 }, When: { width: 132 }, Row: { width: 46 }, Finding: { width: 560 } },
-    ...{ Why: { width: 376 }, Source: { width: 160 } },
-  },
+  columns: { Severity: 116, When: 132, Row: 46, Finding: 560, Why: 376, Source: 160 },
   room: 30,
   body: bodies.small,
   ruled: 'any',

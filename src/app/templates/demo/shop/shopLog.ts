@@ -1,9 +1,23 @@
-import { bodies, type TableColumn } from '../../plan/column.js';
-import { table } from '../../plan/table.js';
-import type { Content } from '../../plan/templatePlan.js';
+import { type Content, table, type TableColumn } from '../../plan/index.js';
 import { demoSheet } from '../demoSheet.js';
-import { shopRows } from './shopRows.js';
-import type { ShopRow } from './simulatedRows.js';
+import { serialOf } from '../../sheets/rowsOf.js';
+import { shopSystems } from './shopSystems.js';
+import { shopTroubles } from './shopTroubles.js';
+import { simulatedRows, type ShopRow } from './simulatedRows.js';
+
+/** The moment at which the shop is looked at, a Monday morning. */
+export const shopMoment = serialOf('2026-05-18 09:30');
+
+const firstSeed = 4100;
+
+/** All rows of the shared sheet, in time order as three people wrote them. */
+export const shopRows: readonly ShopRow[] = shopSystems
+  .flatMap((system, index) => {
+    const rows = simulatedRows(system, firstSeed + 10 * index, shopMoment);
+    shopTroubles[system.name]?.(rows, system);
+    return rows;
+  })
+  .sort((a, b) => a.when - b.when);
 
 interface ShopColumn extends TableColumn {
   readonly cell: (row: ShopRow) => Content | undefined;
@@ -39,7 +53,6 @@ export const shopLog = demoSheet({
       rows: shopRows.map((row) => columns.map(({ cell }) => cell(row) ?? null)),
       // With room for the weeks to come.
       room: 1699,
-      body: bodies.log,
       ruled: 'any',
     }),
   ],

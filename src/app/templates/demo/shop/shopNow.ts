@@ -1,10 +1,6 @@
-import { answerTable } from '../../plan/answerTable.js';
-import { form } from '../../plan/form.js';
-import { line } from '../../plan/line.js';
-import { bodies, type TableColumn } from '../../plan/column.js';
-import { table } from '../../plan/table.js';
+import { answerTable, bodies, form, line, table, type TableColumn } from '../../plan/index.js';
 import { demoSheet } from '../demoSheet.js';
-import { shopMoment } from './shopRows.js';
+import { shopMoment } from './shopLog.js';
 import { shopSystems } from './shopSystems.js';
 
 const heading = 6;
@@ -26,12 +22,8 @@ const standings = answerTable({
   at: { row: heading, column: 0 },
   id: 'SYSTEMS',
   given: '{Shop log!log+},{cards+},{asOf}',
-  columns: {
-    ...{ System: { width: 64 }, 'Last test': { width: 132 }, Copper: { width: 72 }, Status: { width: 74 } },
-    ...{ 'Hold day': { width: 74 }, 'Days left': { width: 78 }, 'Do now': { width: 236 } },
-  },
+  columns: { System: 64, 'Last test': 132, Copper: 72, Status: 74, 'Hold day': 74, 'Days left': 78, 'Do now': 236 },
   room,
-  body: bodies.log,
   ruled: 'any',
 });
 const cards = table({
@@ -56,15 +48,9 @@ export const shopNow = demoSheet({
     form({
       at: 'A3',
       looks: { beside: 'aside' },
-      lines: [
-        {
-          key: 'asOf',
-          label: 'As of',
-          given: shopMoment,
-          format: 'yyyy-mm-dd hh:mm',
-          beside: 'the moment to look at; in use write =NOW() here',
-        },
-      ],
+      lines: {
+        asOf: ['As of', shopMoment, 'the moment to look at; in use write =NOW() here', 'yyyy-mm-dd hh:mm'],
+      },
     }),
     line('A5', 'How each system stands: one formula, in A7, over the sheet Shop log', 'section', {
       columns: standings.columns.size,
@@ -76,8 +62,8 @@ export const shopNow = demoSheet({
       at: { row: storyAt, column: 0 },
       title: 'What happened in each system, planted into the log of a simulated tank',
       columns: cards.lastColumn + 1,
-      looks: { given: 'log' },
-      lines: shopSystems.map(({ name, story }) => ({ label: name, given: story })),
+      looks: { given: 'cell' },
+      lines: Object.fromEntries(shopSystems.map(({ name, story }) => [name, [name, story]])),
     }),
     line(
       { row: storyAt + shopSystems.length + 1, column: 1 },

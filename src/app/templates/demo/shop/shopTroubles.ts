@@ -1,4 +1,4 @@
-import { serialOf } from '../serialOf.js';
+import { serialOf } from '../../sheets/rowsOf.js';
 import type { ShopSystem } from './shopSystems.js';
 import type { ShopRow } from './simulatedRows.js';
 

@@ -13,7 +13,7 @@ import {
   type SeededNumbers,
   type SimulatedRow,
 } from '../../../../engine/index.js';
-import { serialOf } from '../serialOf.js';
+import { serialOf } from '../../sheets/rowsOf.js';
 import type { ShopSystem } from './shopSystems.js';
 
 /** A row of the shop's shared sheet, as somebody wrote it. */

@@ -1,6 +1,23 @@
 import type { Alignment, Border, Fill, Style } from 'excelize-wasm';
-import { palette, type Colour } from './palette.js';
-import type { Look, Tone } from '../plan/look.js';
+
+/** The colours of the templates, few and calm; text on each is readable, also where a printer knows no colours. */
+export const palette = {
+  ink: '1C2B33',
+  quiet: '4A5B64',
+  line: 'CFD8DC',
+  deep: '1F4E5F',
+  heading: '37677A',
+  paper: 'FFFFFF',
+  inputPaper: 'E6F0FA',
+  bandPaper: 'EEF4F6',
+  insidePaper: 'D7E9EE',
+  lowPaper: 'F2C9A6',
+  warnInk: '7A2E0E',
+  warnPaper: 'FDF3EC',
+  mark: 'B4521E',
+} as const;
+
+type Colour = (typeof palette)[keyof typeof palette];
 
 /** Metric twins of it are on every system, so that widths hold everywhere. */
 export const fontFamily = 'Arial';
@@ -26,8 +43,8 @@ const heading: Style = {
   Alignment: wrapped,
 };
 
-/** How each look of the plans is drawn. */
-export const lookStyle: Readonly<Record<Look, Style>> = {
+/** How cells of each look are drawn. */
+export const looks = {
   title: { Font: { ...font(16, palette.deep), ...bold }, Alignment: left },
   lead: { Font: font(11, palette.quiet), Alignment: wrapped },
   note: { Font: font(9, palette.quiet), Alignment: wrapped },
@@ -44,15 +61,12 @@ export const lookStyle: Readonly<Record<Look, Style>> = {
   inputNumber: { Font: font(), Fill: fill(palette.inputPaper), Alignment: right, Border: around },
   answer: { Font: { ...font(11), ...bold }, Alignment: left, Border: below },
   state: { Font: { ...font(14, palette.deep), ...bold }, Fill: fill(palette.bandPaper), Alignment: wrapped },
-  log: { Font: font(), Alignment: left },
-  logNumber: { Font: font(), Alignment: right },
-  logText: { Font: font(), Alignment: wrapped },
-  spill: { Font: font(), Alignment: left },
-  spillNumber: { Font: font(), Alignment: right },
-  spillName: { Font: { ...font(), ...bold }, Alignment: left },
-  spillText: { Font: font(9), Alignment: wrapped },
-  step: { Font: font(), Alignment: wrapped },
-  stepName: { Font: { ...font(), ...bold }, Alignment: wrapped },
+  cell: { Font: font(), Alignment: left },
+  cellNumber: { Font: font(), Alignment: right },
+  name: { Font: { ...font(), ...bold }, Alignment: left },
+  smallText: { Font: font(9), Alignment: wrapped },
+  wrapped: { Font: font(), Alignment: wrapped },
+  wrappedName: { Font: { ...font(), ...bold }, Alignment: wrapped },
   stepNumber: { Font: { ...font(10, palette.deep), ...bold }, Alignment: { ...middle, Horizontal: 'center' } },
   caution: { Font: font(10, palette.warnInk), Fill: fill(palette.warnPaper), Alignment: wrapped },
   cautionNumber: {
@@ -63,21 +77,22 @@ export const lookStyle: Readonly<Record<Look, Style>> = {
   link: { Font: { ...font(10, palette.deep), Underline: 'single' }, Alignment: left },
   helperNote: { Font: font(8, palette.quiet), Alignment: left },
   helper: { Font: font(8, palette.quiet), Alignment: right },
-  plain: { Font: font(), Alignment: middle },
   lineTitle: { Font: { ...font(12, palette.deep), ...bold }, Alignment: left },
   aside: { Font: { ...font(9, palette.quiet), Italic: true }, Alignment: left },
   unit: { Font: font(9, palette.quiet), Alignment: left },
   answerNumber: { Font: { ...font(), ...bold }, Alignment: right, Border: below },
   inputText: { Font: font(), Fill: fill(palette.inputPaper), Alignment: wrapped, Border: around },
-  wrappedNumber: { Font: font(9), Alignment: { ...right, WrapText: true } },
-  spillSmall: { Font: font(9), Alignment: left },
+  smallNumber: { Font: font(9), Alignment: { ...right, WrapText: true } },
+  small: { Font: font(9), Alignment: left },
   caption: { Font: { ...font(9, palette.quiet), Italic: true }, Alignment: wrapped },
   warning: { Font: { ...font(10, palette.warnInk), ...bold }, Alignment: wrapped },
   refusal: { Font: { ...font(10, palette.warnInk), ...bold }, Fill: fill(palette.warnPaper), Alignment: right },
-};
+} satisfies Readonly<Record<string, Style>>;
 
-/** How each tone changes a cell. */
-export const toneStyle: Readonly<Record<Tone, Style>> = {
+export type Look = keyof typeof looks;
+
+/** How a condition changes a cell: in lightness and weight, not in colour alone. */
+export const tones = {
   row: { Border: below },
   verdict: { Font: { ...bold, Color: palette.deep }, Fill: fill(palette.bandPaper), Border: below },
   low: { Font: { ...bold, Color: palette.warnInk }, Fill: fill(palette.lowPaper), Border: below },
@@ -89,4 +104,9 @@ export const toneStyle: Readonly<Record<Tone, Style>> = {
   example: { Font: { Italic: true, Color: palette.quiet }, Border: below },
   unseen: { Font: { Color: palette.paper } },
   guard: { Font: { ...bold, Color: palette.warnInk }, Fill: fill(palette.warnPaper), Border: below },
-};
+} satisfies Readonly<Record<string, Style>>;
+
+export type Tone = keyof typeof tones;
+
+/** Colours of the sheet tabs by what a sheet is for. */
+export const tabs = { read: palette.quiet, write: '5B8DB8', answer: palette.deep } as const;
