@@ -1,11 +1,4 @@
-import {
-  brokenHolds,
-  countedHolds,
-  holdSpans,
-  notedGapDays,
-  untestedIn,
-  type Treatment,
-} from '../../engine/index.js';
+import { brokenHolds, countedHolds, holdSpans, notedGapDays, untestedIn, type Treatment } from '../../engine/index.js';
 import type { PlotBreak, PlotData, PlotHold, UntestedSpan } from './plotParts.js';
 
 /** Holds as HOLDS lists them; breaks and untested stretches as the audit's verdict counts them. */
