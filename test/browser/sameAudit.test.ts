@@ -155,6 +155,16 @@ whereChromium('the audit in the page and on the command line', () => {
     expect(shown).toEqual(withoutMovedValues(onCommandLine(copy)));
   });
 
+  it('shows a log without rows, and draws no plot of it', async () => {
+    const text = 'Volume,200 L\nForm,chelated\n\nDate,Copper\n';
+    const [audited] = auditBook(readBook(new TextEncoder().encode(text), 'new.csv'));
+    await openFile(page, 'new.csv', new TextEncoder().encode(text));
+    const shown = await inPanel(page, 'new');
+    expect(shown.verdict).toBe(String(auditTable(audited?.findings ?? []).rows[0]?.[3]));
+    expect([shown.place, shown.findings]).toEqual(['new!A4:B4', []]);
+    expect(await page.isHidden('#panel-figure')).toBe(true);
+  });
+
   it('had nothing to complain about', () => {
     expect(opened.complaints).toEqual([]);
   });

@@ -15,7 +15,8 @@ export function showAudited(audited: Audited, chosen: (row: number) => void): Pl
   showText('panel-verdict', verdict ?? '', isGrave ? 'refusal' : 'hint');
   showText('panel-words', plotWords(data));
   panelFindings(findings, chosen);
-  element('panel-figure').hidden = false;
+  // A log without rows has no time to draw.
+  element('panel-figure').hidden = data.from === 0;
   return data;
 }
 
