@@ -20,15 +20,16 @@ describe('README.md', () => {
     expect([...rows].sort()).toEqual(catalogue.functions.map(({ name }) => name).sort());
   });
 
-  it('opens with the job, then the cautions, then the two commands', () => {
+  it('opens with the job in a paragraph, then a picture and the two commands, before any heading; then the cautions', () => {
     const [title, job] = readme.split('\n\n');
     expect(title).toBe('# Lazaret');
     for (const words of ['copper', '14 or 30 days', 'day one', 'narrow margin', 'spreadsheet'])
       expect(job).toContain(words);
-    const headings = [...readme.matchAll(/^## (.+)$/gm)].map((match) => match[1]);
-    expect(headings.slice(0, 2)).toEqual(['Cautions', 'Two commands']);
-    expect(readme).toContain('npm ci && npm start');
-    expect(readme).toContain('npm cit');
+    const [firstScreen = '', cautions = ''] = readme.split(/^## /m);
+    expect(firstScreen).toMatch(/!\[.+\]\(.+\.png\)/);
+    expect(firstScreen).toContain('npm ci && npm start');
+    expect(firstScreen).toContain('npm cit');
+    expect(cautions).toMatch(/^Cautions\n/);
   });
 
   it('quotes only functions that there are', () => {
@@ -61,7 +62,13 @@ describe.each([
 describe('DEVELOPERS.md', () => {
   it('says why each package is there', () => {
     const packages = Object.keys({ ...dependencies, ...devDependencies });
-    const rows = [...developers.matchAll(/^\| `([^`]+)`\s+\| ([^|]{10,}) \| ([^|]+) \|$/gm)].map((match) => match[1]);
+    // A line may name several that are there for one reason; each is followed by its licence or shares the next one's.
+    const listed = developers.slice(developers.indexOf('\n## Packages'), developers.indexOf('\n## Traps'));
+    const lines = listed.split(/\n(?=- )/).slice(1);
+    expect(lines.filter((line) => !/^- `.+\): \S/s.test(line))).toEqual([]);
+    const rows = lines.flatMap((line) =>
+      [...(line.split('): ')[0] ?? '').matchAll(/`([^`]+)`/g)].map((match) => match[1]),
+    );
     expect(packages.filter((name) => !rows.includes(name))).toEqual([]);
     expect(rows.filter((name) => !packages.includes(name ?? ''))).toEqual([]);
   });

@@ -18,7 +18,7 @@ import { massBalance, type MassBalance } from './massBalance.js';
 import { readingResiduals, type ReadingResiduals } from './readingResiduals.js';
 import { smoothedLevels } from './smoothedLevels.js';
 
-export interface Modelled {
+interface Modelled {
   readonly events: WaterEvents;
   readonly volume: Litres;
   /** null: not known; then there may be no dose. */

@@ -12,7 +12,7 @@ interface LossEstimate {
 }
 
 /** The fastest loss that is searched for. [1/day] */
-export const fastestLoss = 0.5;
+const fastestLoss = 0.5;
 /** Scale of the half-normal prior: the usual loss of free copper, the fastest of the forms, 10 % a day. [Practice] */
 const usualScale = 0.1;
 const priorInformation = 1 / usualScale ** 2;

@@ -2,7 +2,7 @@ import { distance } from 'fastest-levenshtein';
 
 /** Medicines and additions that a plan warns of. */
 export type WarnedMedicine = 'formalin' | 'binder' | 'low-salinity' | 'copper-remover' | 'more-copper';
-export type Medicine = WarnedMedicine | 'praziquantel' | 'metronidazole';
+type Medicine = WarnedMedicine | 'praziquantel' | 'metronidazole';
 
 /** Generic names, as people write them, in lower case without hyphens; a text that holds one of them names that medicine. */
 const names: readonly (readonly [Medicine, RegExp])[] = [

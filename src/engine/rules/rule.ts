@@ -34,7 +34,7 @@ export interface Spoken {
 }
 
 /** A small log and what the rule alone finds in it. */
-export interface Example {
+interface Example {
   /** Headings and rows, a line each, cells separated by |; `daily` writes one with a reading a day. */
   readonly log: string;
   /** Written like the log, in two columns; a chelated tank of 200 L with a solution of 10 mg/mL where none is given. */

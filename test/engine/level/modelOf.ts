@@ -1,4 +1,4 @@
-import { levelModel, type LevelModel, type Modelled } from '../../../src/engine/level/levelModel.js';
+import { levelModel, type LevelModel } from '../../../src/engine/level/levelModel.js';
 import type { WaterEvents } from '../../../src/engine/log/waterEvents.js';
 import {
   copperMgPerLitre,
@@ -21,7 +21,7 @@ export const usualTank = {
 /** The model of a log; a refusal fails the test. */
 export function modelOf(
   log: readonly Line[] | WaterEvents,
-  different: Partial<Omit<Modelled, 'events'>> = {},
+  different: Partial<Omit<Parameters<typeof levelModel>[0], 'events'>> = {},
 ): LevelModel {
   const model = levelModel({ ...usualTank, ...different, events: 'count' in log ? log : eventsOf(log) });
   if (!model.ok) throw new Error(`refused: ${model.problem.code}`);

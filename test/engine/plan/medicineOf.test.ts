@@ -1,7 +1,7 @@
-import { medicineOf, type Medicine } from '../../../src/engine/plan/medicineOf.js';
+import { medicineOf } from '../../../src/engine/plan/medicineOf.js';
 
 describe('medicineOf', () => {
-  it.each<[Medicine | null, string[]]>([
+  it.each<[ReturnType<typeof medicineOf>, string[]]>([
     ['praziquantel', ['praziquantel', 'Praziquantel bath', 'prazi', 'PZQ', 'praziquantal', 'prazaquantel']],
     ['metronidazole', ['metronidazole', 'Metro', 'metronidazol', 'metronidazole in food', 'metranidazole']],
     ['formalin', ['formalin', 'formalin 37 %', 'formaldehyde', 'Formaline']],

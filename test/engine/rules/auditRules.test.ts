@@ -3,7 +3,7 @@ import { seededNumbers } from '../../../src/engine/level/seededNumbers.js';
 import { columnKinds, headingKey } from '../../../src/engine/log/headings/columnKinds.js';
 import { auditRules } from '../../../src/engine/rules/auditRules.js';
 import type { Finding } from '../../../src/engine/rules/finding.js';
-import type { Example, Rule } from '../../../src/engine/rules/rule.js';
+import type { Rule } from '../../../src/engine/rules/rule.js';
 import type { Treatment } from '../../../src/engine/rules/treatment.js';
 import { findingText } from '../../../src/engine/text/findingText.js';
 import { auditOf, treatmentIn } from '../audit/faults/auditOf.js';
@@ -16,7 +16,10 @@ const rules: readonly Rule<{ readonly code: string }>[] = auditRules;
 const codesOf = (rule: (typeof rules)[number]): string[] => Object.keys(rule.codes);
 const named = rules.map((rule) => [codesOf(rule)[0] ?? '', rule] as const);
 
-function treatmentOfExample({ log, card = chelatedCard }: Pick<Example, 'log' | 'card'>): Treatment {
+function treatmentOfExample({
+  log,
+  card = chelatedCard,
+}: Pick<(typeof rules)[number]['examples'][number], 'log' | 'card'>): Treatment {
   return treatmentFrom(log, card);
 }
 
