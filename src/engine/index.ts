@@ -133,7 +133,7 @@ export { cautions, cautionsTable } from './text/cautions.js';
 export { deathsTable } from './text/deathsTable.js';
 export { doNowTable } from './text/doNowTable.js';
 export { doseSplitTable, rampTable, thinTable } from './text/doseTables.js';
-export { daysText } from './rules/phrases.js';
+export { daysText, levelNumber, levelText } from './rules/phrases.js';
 export { findingText } from './text/findingText.js';
 export { fishDaysTable } from './text/fishDaysTable.js';
 export { signsTable, toleranceTable, treatmentTable } from './text/fishTables.js';

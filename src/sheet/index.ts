@@ -10,6 +10,7 @@ export { storableValue } from './cell/storableValue.js';
 export { type CellError, type CellValue, errorCell, type Given, isCellError, isRange } from './cell/cellValue.js';
 export { errorCode, type ErrorCode } from './cell/errorCode.js';
 export { csvText } from './csv/csvText.js';
+export { startsFormula } from './csv/guardedText.js';
 export { type CsvOptions, readCsv } from './csv/readCsv.js';
 export { callsOutside } from './formula/functionName.js';
 export { formulaAsStored } from './formula/formulaAsStored.js';

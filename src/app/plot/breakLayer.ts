@@ -1,5 +1,5 @@
 import * as Plot from '@observablehq/plot';
-import { markLayer, type Page } from './markLayer.js';
+import { aPixelApart, markLayer, type Page } from './markLayer.js';
 import { placedLabels } from './placedLabels.js';
 import { plotColours } from './plotColours.js';
 import type { PlotFrame } from './plotFrame.js';
@@ -23,7 +23,7 @@ interface DrawnBreaks {
 /** The breaks of holds: dashed rules through levels and holds, each named above where there is room. */
 export function breakLayer({ breaks, untested }: PlotData, page: Page): DrawnBreaks {
   const { frame } = page;
-  const rules = aPixelApart(breaks, frame.x);
+  const rules = aPixelApart(breaks, ({ when }) => frame.x(when));
   const hours = new Map(untested.map((span) => [span.row, Math.round(span.hours)]));
   const { labels, lanes } = placedNames(rules, hours, frame);
   const lines = rules.flatMap(({ when, why }) => ruleSpans(frame).map((span) => ({ ...span, x: frame.x(when), why })));
@@ -69,14 +69,4 @@ function ruleSpans({ top, bottom, rows }: PlotFrame): { y1: number; y2: number }
 function labelOf({ why, row }: PlotBreak, hours: number | undefined, isNarrow: boolean): string {
   const cause = why === 'below' ? 'below' : hours === undefined ? 'no test' : `no test ${hours} h`;
   return isNarrow ? `${cause}, row ${row}` : `break: ${cause}, row ${row}`;
-}
-
-/** Of breaks within one pixel the first stands for all. */
-function aPixelApart(breaks: readonly PlotBreak[], x: (when: number) => number): PlotBreak[] {
-  let last = -Infinity;
-  return breaks.filter(({ when }) => {
-    if (x(when) - last < 1) return false;
-    last = x(when);
-    return true;
-  });
 }

@@ -1,7 +1,7 @@
 import * as Plot from '@observablehq/plot';
 import { breakLayer } from './breakLayer.js';
 import { courseLayer } from './courseLayer.js';
-import { drawnReadings } from './drawnReadings.js';
+import { drawnReadings } from './thinnedReadings.js';
 import { holdStrip } from './holdStrip.js';
 import { keyLayer } from './keyLayer.js';
 import { levelBackLayer } from './levelBackLayer.js';
@@ -16,7 +16,7 @@ import { plotWords } from './plotWords.js';
 import { readingLayer } from './readingLayer.js';
 import { timeAxisLayer } from './timeAxisLayer.js';
 import { untestedStrip } from './untestedStrip.js';
-import { wrappedText } from './wrappedText.js';
+import { wrappedText } from './textWidth.js';
 
 interface PlotPage {
   readonly document: Document;

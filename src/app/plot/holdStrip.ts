@@ -3,7 +3,7 @@ import { markLayer, type Page } from './markLayer.js';
 import { placedLabels, type Label } from './placedLabels.js';
 import { plotColours } from './plotColours.js';
 import type { PlotData, PlotHold } from './plotParts.js';
-import type { StripRow } from './stripRows.js';
+import type { StripRow } from './plotFrame.js';
 import { textWidth } from './textWidth.js';
 
 const size = 11;

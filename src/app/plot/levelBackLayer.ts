@@ -1,8 +1,8 @@
 import * as Plot from '@observablehq/plot';
+import { levelNumber, levelText } from '../../engine/index.js';
 import { markLayer, type Page } from './markLayer.js';
 import { plotColours } from './plotColours.js';
 import type { PlotData } from './plotParts.js';
-import { levelText } from './levelText.js';
 
 /** What lies under the readings: the therapeutic band with its limits named at the right, the grid, the axis of levels. */
 export function levelBackLayer(data: PlotData, page: Page): Element[] {
@@ -43,10 +43,10 @@ function limitTexts({ band }: PlotData, { frame }: Page): Plot.Markish[] {
   const at = frame.right + 6;
   const [low, high] = [frame.y(band.low), band.high === null ? null : frame.y(band.high)];
   const lift = high === null ? 0 : Math.max(0, 2 * lineHeight + 4 - (low - high)) / 2;
-  const unit = frame.isNarrow ? '' : ' mg/L';
+  const text = frame.isNarrow ? levelNumber : levelText;
   const lines = [
-    { y: low + lift, text: `low limit\n${levelText(band.low)}${unit}` },
-    ...(high === null || band.high === null ? [] : [{ y: high - lift, text: `top\n${levelText(band.high)}${unit}` }]),
+    { y: low + lift, text: `low limit\n${text(band.low)}` },
+    ...(high === null || band.high === null ? [] : [{ y: high - lift, text: `top\n${text(band.high)}` }]),
   ];
   const style = { x: () => at, y: 'y', text: 'text', textAnchor: 'start', fontSize: size, lineHeight: 1.15 } as const;
   return [

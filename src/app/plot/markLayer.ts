@@ -37,3 +37,13 @@ export function markLayer(
   for (const layer of layers) layer.removeAttribute('aria-label');
   return layers;
 }
+
+/** Of marks within one pixel the first stands for all. */
+export function aPixelApart<Mark>(marks: readonly Mark[], x: (mark: Mark) => number): Mark[] {
+  let last = -Infinity;
+  return marks.filter((mark) => {
+    if (x(mark) - last < 1) return false;
+    last = x(mark);
+    return true;
+  });
+}

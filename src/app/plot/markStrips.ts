@@ -1,11 +1,11 @@
 import * as Plot from '@observablehq/plot';
 import { isoFromSerial } from '../../engine/index.js';
-import { markLayer, type Page } from './markLayer.js';
+import { aPixelApart, markLayer, type Page } from './markLayer.js';
 import { placedLabels } from './placedLabels.js';
 import { plotColours } from './plotColours.js';
 import type { FishMark, PlotData } from './plotParts.js';
 import { plotSymbols, type PlotSymbol } from './plotSymbols.js';
-import type { StripRow } from './stripRows.js';
+import type { StripRow } from './plotFrame.js';
 import { textWidth } from './textWidth.js';
 
 const size = 10.5;
@@ -57,7 +57,7 @@ interface Series {
 
 function strip(page: Page, row: StripRow | undefined, series: readonly Series[]): Element[] {
   if (row === undefined) return [];
-  const thin = series.map((each) => ({ ...each, marks: aPixelApart(each.marks) }));
+  const thin = series.map((each) => ({ ...each, marks: aPixelApart(each.marks, ({ x }) => x) }));
   const all = thin.flatMap(({ marks }) => marks).sort((a, b) => a.x - b.x);
   const placed = placedLabels(
     all.map(({ x, label }) => ({ lefts: label === '' ? [] : [x + 8], width: textWidth(label, size) })),
@@ -80,15 +80,6 @@ function strip(page: Page, row: StripRow | undefined, series: readonly Series[])
     'pixels',
     'pixels',
   );
-}
-
-function aPixelApart(marks: readonly Mark[]): Mark[] {
-  let last = -Infinity;
-  return marks.filter(({ x }) => {
-    if (x - last < 1) return false;
-    last = x;
-    return true;
-  });
 }
 
 function short(amount: number): string {

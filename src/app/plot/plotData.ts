@@ -1,10 +1,7 @@
-import type { Treatment } from '../../engine/index.js';
-import { fishMarks } from './fishMarks.js';
+import { levelAt, serialDay, type Treatment } from '../../engine/index.js';
 import { holdMarks } from './holdMarks.js';
-import { levelCourse } from './levelCourse.js';
-import type { PlotData } from './plotParts.js';
-import { readingMarks } from './readingMarks.js';
-import { waterMarks } from './waterMarks.js';
+import { fishMarks, readingMarks, waterMarks } from './logMarks.js';
+import type { CoursePoint, PlotData } from './plotParts.js';
 
 export type { PlotData } from './plotParts.js';
 
@@ -50,4 +47,45 @@ function period(
 
 function bandOfCard({ band }: Treatment['card']): PlotData['band'] {
   return { low: band.low, high: band.high === Infinity ? null : band.high };
+}
+
+/** So many moments between events are looked at, over the whole log. */
+const momentsBetween = 800;
+/** And no more than so many between one event and the next. */
+const mostBetween = 12;
+
+/**
+ * The level by mass balance from the first event on: right before and right after each event, and between events often
+ * enough to show how it falls and how its band widens. Without a model there is none.
+ */
+function levelCourse({ events, levels, now }: Treatment): CoursePoint[] {
+  const points: CoursePoint[] = [];
+  if (levels === null || events.count === 0) return points;
+  const { count, when } = events;
+  const end = Math.max(when[count - 1] ?? NaN, now);
+  const step = (end - (when[0] ?? NaN)) / momentsBetween;
+  const add = (at: number, expected: number | undefined, low: number | undefined, high: number | undefined): void => {
+    if (expected === undefined || low === undefined || high === undefined || Number.isNaN(expected + low + high))
+      return;
+    points.push({ when: at, expected, low, high });
+  };
+  for (let index = 0; index < count; index++) {
+    const at = when[index] ?? NaN;
+    const [before = NaN, top = NaN] = [levels.expectedBefore[index], levels.highBefore[index]];
+    // The band is as wide downward, and cut at 0.
+    add(at, before, Math.max(0, 2 * before - top), top);
+    add(at, levels.expected[index], levels.low[index], levels.high[index]);
+    const next = index + 1 < count ? (when[index + 1] ?? NaN) : end;
+    const pieces = Math.min(mostBetween, Math.ceil((next - at) / step));
+    for (let piece = 1; piece < pieces; piece++) {
+      const moment = at + ((next - at) * piece) / pieces;
+      const level = levelAt(events, levels, serialDay(moment));
+      add(moment, level?.expected, level?.low, level?.high);
+    }
+  }
+  if (end > (when[count - 1] ?? NaN)) {
+    const level = levelAt(events, levels, serialDay(end));
+    add(end, level?.expected, level?.low, level?.high);
+  }
+  return points;
 }

@@ -1,6 +1,5 @@
-import { isoFromSerial } from '../../engine/index.js';
+import { isoFromSerial, levelText } from '../../engine/index.js';
 import type { LevelSpan } from './levelSpan.js';
-import { levelText } from './levelText.js';
 import type { PlotData } from './plotParts.js';
 
 interface Drawn {
@@ -29,7 +28,7 @@ export function plotNotes({ readings, course, breaks }: PlotData, drawn: Drawn):
     ...(off.length === 0
       ? []
       : [
-          `Off the scale, drawn at its top with an arrow, above ${levelText(drawn.levels.high)} mg/L: ${[...named, ...rest].join(', ')}.${leaves}`,
+          `Off the scale, drawn at its top with an arrow, above ${levelText(drawn.levels.high)}: ${[...named, ...rest].join(', ')}.${leaves}`,
         ]),
     ...(course.length > 1 || readings.length === 0
       ? []

@@ -1,5 +1,4 @@
-import { daysText, isoFromSerial } from '../../engine/index.js';
-import { levelText } from './levelText.js';
+import { daysText, isoFromSerial, levelNumber, levelText } from '../../engine/index.js';
 import type { PlotData, PlotReading } from './plotParts.js';
 
 /** So many breaks are told one by one. */
@@ -12,9 +11,7 @@ export function plotWords(data: PlotData): string {
 
 function readingWords({ readings, from, to, band }: PlotData): string {
   const bandWords =
-    band.high === null
-      ? `from ${levelText(band.low)} mg/L up`
-      : `of ${levelText(band.low)} to ${levelText(band.high)} mg/L`;
+    band.high === null ? `from ${levelText(band.low)} up` : `of ${levelNumber(band.low)} to ${levelText(band.high)}`;
   const [first] = readings;
   if (first === undefined) return `No reading was logged; the therapeutic band is ${bandWords.replace(/^of /, '')}.`;
   let [lowest, highest] = [first, first];

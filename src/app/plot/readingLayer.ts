@@ -1,6 +1,6 @@
 import * as Plot from '@observablehq/plot';
 import { isoFromSerial } from '../../engine/index.js';
-import { drawnReadings } from './drawnReadings.js';
+import { drawnReadings } from './thinnedReadings.js';
 import { markLayer, type Page } from './markLayer.js';
 import { plotColours } from './plotColours.js';
 import type { PlotData, PlotReading } from './plotParts.js';

@@ -6,9 +6,7 @@ import {
   type ReferenceKey,
   type Severity,
 } from '../../engine/index.js';
-import { cellText } from './cellText.js';
-import { markup, type Markup } from './markup.js';
-import { severityMark } from './severityMark.js';
+import { Markup, markup, quotedText } from './markup.js';
 
 type Told = Finding & { readonly severity: Exclude<Severity, 'verdict'> };
 
@@ -41,8 +39,8 @@ function row(finding: Told, sources: readonly ReferenceKey[]): Markup {
 <th scope="row" role="rowheader">${severityMark(severity)}</th>
 <td role="cell" class="when">${when === null ? '' : momentText(when)}</td>
 <td role="cell" class="row">${at ?? ''}</td>
-<td role="cell" class="what">${cellText(found)}</td>
-<td role="cell" class="why">${cellText(why)}</td>
+<td role="cell" class="what">${quotedText(found)}</td>
+<td role="cell" class="why">${quotedText(why)}</td>
 <td role="cell" class="source"><span class="cite">${references[source].cite}</span> <a href="#source-${place}">[${place}]</a></td>
 </tr>`;
 }
@@ -51,4 +49,19 @@ function row(finding: Told, sources: readonly ReferenceKey[]): Markup {
 function momentText(when: number): Markup {
   const [date = '', time = ''] = isoFromSerial(when).split(' ');
   return markup`<span class="date">${date}</span> <span class="date">${time}</span>`;
+}
+
+/** Each severity has a shape of its own, so that it is told apart without colour. */
+const shapes: Readonly<Record<Exclude<Severity, 'verdict'>, string>> = {
+  danger: '<path d="M4 0h4l4 4v4l-4 4h-4l-4-4v-4z"/>',
+  warning: '<path d="M6 .5l6 11h-12z"/>',
+  note: '<circle cx="6" cy="6" r="4.4" fill="none" stroke="currentColor" stroke-width="1.8"/>',
+};
+
+/** A severity as a shape and its word. */
+export function severityMark(severity: Exclude<Severity, 'verdict'>, word: string = severity): Markup {
+  const shape = new Markup(
+    `<svg class="shape" viewBox="0 0 12 12" aria-hidden="true" focusable="false">${shapes[severity]}</svg>`,
+  );
+  return markup`<span class="severity ${severity}">${shape} ${word}</span>`;
 }

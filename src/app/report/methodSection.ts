@@ -1,6 +1,20 @@
-import { references, sourceText, type Card, type ReferenceKey } from '../../engine/index.js';
-import { levelText } from '../plot/levelText.js';
+import {
+  cautions,
+  copperForms,
+  levelText,
+  references,
+  sourceText,
+  type Card,
+  type Finding,
+  type ReferenceKey,
+} from '../../engine/index.js';
 import { markup, type Markup } from './markup.js';
+
+/** The sources that a report cites, in the order in which they come up: the band's, then those of the findings. */
+export function sourcesOf(findings: readonly Finding[], { form }: Card): readonly ReferenceKey[] {
+  const band = form === null ? [] : [copperForms[form].source];
+  return [...new Set<ReferenceKey>([...band, ...findings.map(({ source }) => source)])];
+}
 
 /** How the audit computes, and what it cites. */
 export function methodSection(card: Card, sources: readonly ReferenceKey[]): Markup {
@@ -35,7 +49,7 @@ function holdText({ band, days, longestGap, confirm }: Card): string {
   const gap =
     longestGap === Infinity ? '' : `, or until nobody tested for more than ${Number((longestGap * 24).toFixed(1))} h`;
   return (
-    `A hold begins with ${start} at or above the low limit of ${levelText(band.low)} mg/L and lasts until a reading below it${gap}. ` +
+    `A hold begins with ${start} at or above the low limit of ${levelText(band.low)} and lasts until a reading below it${gap}. ` +
     `Its days have 24 hours and run from its first reading, or the arrival of the fish if that is later, to its last reading not below. ` +
     `${Number(days.toFixed(1))} unbroken days are wanted. A reading above the band endangers the fish and does not end the hold; of “<x” the hold takes 0, of a range the low end.`
   );
@@ -49,3 +63,12 @@ const levelModelText =
 const rowText =
   'Fixed rules look at the rows, and each finding names the row of the sheet, the reason and the source. ' +
   'Text from the file that a spreadsheet would take for a formula stands in quotation marks, so that it stays text when it is pasted.';
+
+/** What holds wherever copper is used, and what a report cannot do. */
+export function cautionsSection(): Markup {
+  return markup`<section class="cautions" aria-labelledby="cautions">
+<h2 id="cautions">Cautions</h2>
+<p class="decides"><strong>An aquatic veterinarian decides.</strong> This report recomputes what the rows say; it cannot show what was not written down.</p>
+<ul>${cautions.map((caution) => markup`<li>${caution}</li>`)}</ul>
+</section>`;
+}

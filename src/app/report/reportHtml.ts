@@ -1,16 +1,12 @@
 import { parseHTML } from 'linkedom';
 import { cardSection } from './cardSection.js';
-import { cautionsSection } from './cautionsSection.js';
 import { findingsSection } from './findingsSection.js';
 import { holdsSection } from './holdsSection.js';
 import { Markup, markup } from './markup.js';
-import { methodSection } from './methodSection.js';
+import { cautionsSection, methodSection, sourcesOf } from './methodSection.js';
 import { plotSection } from './plotSection.js';
-import type { ReportInput } from './reportInput.js';
-import { reportName } from './reportName.js';
 import { reportStyle } from './reportStyle.js';
-import { reportTitle } from './reportTitle.js';
-import { sourcesOf } from './sourcesOf.js';
+import { reportName, reportTitle, type ReportInput } from './reportTitle.js';
 import { verdictSection } from './verdictSection.js';
 
 /** Nothing is run and nothing is fetched; style stands in the file itself. */

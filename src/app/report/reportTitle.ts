@@ -1,8 +1,19 @@
+import type { Audited } from '../logs/audited.js';
 import { isoFromSerial } from '../../engine/index.js';
 import { rangeText } from '../logs/rangeText.js';
 import { markup, type Markup } from './markup.js';
-import type { ReportInput } from './reportInput.js';
-import { reportName } from './reportName.js';
+
+export interface ReportInput {
+  readonly audited: Audited;
+  /** The name of the file. */
+  readonly file: string;
+  /** null: for the log's last row. [serial day] */
+  readonly asOf: number | null;
+  /** When the report is made, by the clock on the wall. [serial day] */
+  readonly made: number;
+  /** Makes the elements of the plot; without one the report brings its own. */
+  readonly document?: Document;
+}
 
 /** The name of the treatment, and from what and when the report was made. */
 export function reportTitle(input: ReportInput): Markup {
@@ -24,4 +35,9 @@ export function reportTitle(input: ReportInput): Markup {
 <h1><bdi>${reportName(input)}</bdi></h1>
 <dl class="facts">${items}</dl>
 </header>`;
+}
+
+/** What the report is about, in a few words. */
+export function reportName({ audited, file }: ReportInput): string {
+  return audited.system ?? file;
 }

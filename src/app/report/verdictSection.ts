@@ -1,6 +1,6 @@
 import { daysText, findingText, type Finding } from '../../engine/index.js';
 import { markup, type Markup } from './markup.js';
-import { severityMark } from './severityMark.js';
+import { severityMark } from './findingsSection.js';
 
 /** Whether the hold was long enough, in large plain words, with what it is made of and how much else was found. */
 export function verdictSection(findings: readonly Finding[]): Markup {

@@ -13,9 +13,13 @@ export function answerText({ kind, days }: HoldAnswer): string {
   return kind === 'not complete' ? 'not complete, no hold running' : `${kind}, ${daysText(days)}`;
 }
 
-/** A level to a thousandth. */
+/** A level to a thousandth, without its unit. */
+export function levelNumber(level: number): string {
+  return rounded(level, 3);
+}
+
 export function levelText(level: number): string {
-  return `${rounded(level, 3)} mg/L`;
+  return `${levelNumber(level)} mg/L`;
 }
 
 /** A level to the places that its size deserves. */

@@ -26,6 +26,6 @@ export function unguardedText(text: string): string {
 const start = /^[\s']*[=+\-@\uff0b\uff0d\uff1d\uff20]|^'*[\t\r]/;
 
 /** Whether a program could take a text for a formula, also after it has dropped a leading apostrophe. */
-function startsFormula(text: string): boolean {
+export function startsFormula(text: string): boolean {
   return start.test(text) && numberText(text) === null;
 }

@@ -2,7 +2,7 @@ import type { Audited } from '../../../src/app/logs/audited.js';
 import { serialOf } from '../../../src/app/templates/sheets/rowsOf.js';
 import type { Content } from '../../../src/app/templates/plan/templatePlan.js';
 import { reportHtml } from '../../../src/app/report/reportHtml.js';
-import type { ReportInput } from '../../../src/app/report/reportInput.js';
+import type { ReportInput } from '../../../src/app/report/reportTitle.js';
 import { pastTreatment, treatmentOfRows, type DemoTreatment } from '../plot/demoTreatments.js';
 
 /** As it is found in a workbook, with rows above the log if wanted. */

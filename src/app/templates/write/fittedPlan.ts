@@ -1,7 +1,7 @@
 import { type Book, type BookSheet, isInside } from '../../../sheet/index.js';
 import { textWidth } from '../../plot/textWidth.js';
 import type { SheetPlan, TemplatePlan } from '../plan/templatePlan.js';
-import { wrappedText } from '../../plot/wrappedText.js';
+import { wrappedText } from '../../plot/textWidth.js';
 import { looks } from '../plan/looks.js';
 import { styledRuns } from './styledRuns.js';
 
