@@ -12,7 +12,7 @@ const cellOf = (raw: unknown): Cell => (raw === undefined ? null : (raw as Cell)
  * A treatment from a log written as text, its headings in the first line and a row a line, cells parted by `|`; row n of
  * a finding is the n-th line. The card is written the same way, `volume | 200 L`.
  */
-export function treatmentFrom(log: string, card: string, asOf?: string): Treatment {
+export function treatmentFrom(log: string, card: string, asOf?: string | number): Treatment {
   const entries = cardEntries(rowsOf(card), cellOf);
   if (!entries.ok) throw new Error(JSON.stringify(entries.problem));
   const read = readCard(cardCells(entries.value));
@@ -23,9 +23,9 @@ export function treatmentFrom(log: string, card: string, asOf?: string): Treatme
     needs: ['time', 'copper'],
   });
   if (!rows.ok) throw new Error(JSON.stringify(rows.problem));
-  const now = asOf === undefined ? undefined : parseTime(asOf, { field: 'as of' });
+  const now = typeof asOf === 'string' ? parseTime(asOf, { field: 'as of' }) : undefined;
   if (now !== undefined && !now.ok) throw new Error(JSON.stringify(now.problem));
-  return treatmentOf(rows.value, read.value, now?.value);
+  return treatmentOf(rows.value, read.value, typeof asOf === 'number' ? asOf : now?.value);
 }
 
 /** Lines of cells; a cell that is only a number is one. */
