@@ -123,6 +123,7 @@ export const slipFits: Limit = { of: 'odds', value: 3.5, unit: 'SD', decides: 'a
 export const digitsNearer: Limit = { of: 'odds', value: 1 / 3, unit: 'of the error', decides: 'swapped digits bring a reading this near' };
 export const slipSpread: Limit = { of: 'odds', value: 0.03, unit: 'of the expected', decides: 'least spread when a point is judged' };
 export const swapFits: Limit = { of: 'odds', value: 3.5, unit: 'SD', decides: 'a swapped reading fits' };
+export const swapOtherFits: Limit = { of: 'odds', value: 5.25, unit: 'SD', decides: 'the first of two swapped readings fits the second row' };
 export const swapLikelier: Limit = { of: 'odds', value: 20, unit: '−2·ln of a ratio', decides: 'two readings are swapped' };
 export const swapLooked: Limit = { of: 'odds', value: 1.5, unit: 'SD', decides: 'a reading is looked at for a swap' };
 export const otherBand: Limit = { of: 'odds', value: 2, unit: 'SD', decides: 'a reading this close to a band is of it' };

@@ -85,11 +85,10 @@ function isSwapped({ events }: Treatment, steady: SteadyLevels, { index, next, t
   const first = events.amount[index] ?? NaN;
   const second = events.amount[next] ?? NaN;
   const likelier = (2 * (first - second) * (then - expected)) / (spread * spread);
-  const within = limits.swapFits.value * spread;
   return (
     likelier >= limits.swapLikelier.value &&
-    Math.abs(second - expected) < within &&
-    Math.abs(first - then) < 1.5 * within
+    Math.abs(second - expected) < limits.swapFits.value * spread &&
+    Math.abs(first - then) < limits.swapOtherFits.value * spread
   );
 }
 

@@ -40,19 +40,27 @@ const swapped = (dose: number, first: number, second: number, base = 1): Treatme
       ...rowsDaily(8, 11, base + dose * 0.05, ''),
     ),
   );
-/** The step a dose makes, in standard deviations of the first of the two readings. */
-const likelier = (treatment: Treatment): number => {
+/** What the two readings and what was expected of them are, where the first has the spread given. */
+const pairOf = (
+  treatment: Treatment,
+): { first: number; second: number; expected: number; then: number; spread: number } => {
   const { events, levels } = treatment;
   const steady = steadyOf(treatment);
-  const [expected, spread] = [at(steady.predicted, 6), at(steady.spread, 6)];
-  const first = at(events.amount, 6);
-  const second = at(events.amount, 8);
   if (levels === null) throw new Error('no model');
   const { share, added, elapsed } = levels.path.steps;
+  const expected = at(steady.predicted, 6);
   let then = expected;
   for (let index = 7; index <= 8; index++)
     then = then * at(share, index) * Math.exp(-steady.rate * at(elapsed, index)) + at(added, index);
+  return { first: at(events.amount, 6), second: at(events.amount, 8), expected, then, spread: at(steady.spread, 6) };
+};
+const likelier = (treatment: Treatment): number => {
+  const { first, second, expected, then, spread } = pairOf(treatment);
   return (2 * (first - second) * (then - expected)) / spread ** 2;
+};
+const thenOff = (treatment: Treatment): number => {
+  const { first, then, spread } = pairOf(treatment);
+  return Math.abs(first - then) / spread;
 };
 
 /** A change of water in the row of a reading of 2.25 mg/L, and what is read a day later. */
@@ -116,6 +124,7 @@ export const oddsEdges: Edges<
   | 'digitsNearer'
   | 'slipSpread'
   | 'swapFits'
+  | 'swapOtherFits'
   | 'swapLikelier'
   | 'swapLooked'
   | 'otherBand'
@@ -183,6 +192,14 @@ export const oddsEdges: Edges<
         const steady = steadyOf(treatment);
         return (1 + value - at(steady.predicted, 6)) / at(steady.spread, 6);
       },
+    },
+  ],
+  swapOtherFits: [
+    {
+      where: 'AUDIT',
+      answer: (value) => isFound(swapped(10, 1.5 + value, 1), 'swapped-rows'),
+      between: [0, 0.4],
+      measured: (value) => thenOff(swapped(10, 1.5 + value, 1)),
     },
   ],
   swapLikelier: [

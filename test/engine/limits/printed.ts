@@ -101,6 +101,7 @@ export const printed = {
   digitsNearer: '1/3 of the error, practice',
   slipSpread: '0.03 of the expected, practice',
   swapFits: '3.5 SD, practice',
+  swapOtherFits: '5.25 SD, practice',
   swapLikelier: '20 −2·ln of a ratio, practice',
   swapLooked: '1.5 SD, practice',
   otherBand: '2 SD, practice',
