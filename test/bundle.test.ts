@@ -28,9 +28,10 @@ const visit = (node: ts.Node): void => {
 visit(ts.createSourceFile('functions.js', bundle, ts.ScriptTarget.Latest, true));
 
 describe('dist/functions.js', () => {
-  it('is at most 120 kB gzipped', () => {
+  // Raised once from 120 kB: room for the reader of words in notes and for the one judgement behind AUDIT and DONOW.
+  it('is at most 150 kB gzipped', () => {
     expect(bundle.length).toBeGreaterThan(1000);
-    expect(gzipSync(bundle, { level: 9 }).length).toBeLessThanOrEqual(120_000);
+    expect(gzipSync(bundle, { level: 9 }).length).toBeLessThanOrEqual(150_000);
   });
 
   it('asks for nothing that the host lacks and sends nothing anywhere', () => {

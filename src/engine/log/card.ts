@@ -7,6 +7,7 @@ import {
   type Days,
   type Fraction,
   type Litres,
+  type Millilitres,
   type PracticalSalinity,
   type SerialDay,
   hoursPerDay,
@@ -47,6 +48,21 @@ export interface Card {
   readonly confirm: 1 | 2;
   readonly newcomers: 'count on' | 'restart';
   readonly gallon: 'US' | 'imperial';
+  /** The highest level the meter reads. */
+  readonly meterTo: CopperMgPerLitre | null;
+  /** The smallest volume that can be measured out. */
+  readonly smallest: Millilitres | null;
+  readonly dosesADay: number | null;
+  /** When the fish came from another treated system. */
+  readonly movedIn: SerialDay | null;
+  /** Fish that stay in copper although the list of groups speaks against it: the keeper's own word. */
+  readonly acceptCopperFor: readonly string[];
+  readonly sharesWaterWith: readonly string[];
+  /** What a bottle of solution holds. */
+  readonly bottle: Millilitres | null;
+  readonly bottlePrice: number | null;
+  readonly testsLeft: number | null;
+  readonly testPrice: number | null;
 }
 
 /** Unless the keeper says otherwise: longer than a long weekend. [days] */

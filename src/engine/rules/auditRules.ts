@@ -27,6 +27,7 @@ import { swappedSystems } from './swappedSystems.js';
 import { unexplainedReading } from './unexplainedReading.js';
 import { unionisedAmmonia } from './unionisedAmmonia.js';
 import { unitSlip } from './unitSlip.js';
+import { unknownColumns } from './unknownColumns.js';
 import { unmatchedChange } from './unmatchedChange.js';
 import { unreadableCells } from './unreadableCells.js';
 import { unreadableCopper } from './unreadableCopper.js';
@@ -37,6 +38,7 @@ import { wrongForm } from './wrongForm.js';
 /** Every rule. Their order carries no meaning: what a rule yields to, it says itself. */
 export const auditRules = [
   verdict,
+  unknownColumns,
   holdBroken,
   levelBelowBetweenTests,
   stoppedShort,

@@ -48,6 +48,16 @@ const values: Readonly<Record<CardName, (card: Card, written: string) => ValueAn
   confirm: ({ confirm }) => [confirm, ''],
   newcomers: ({ newcomers }) => [newcomers, ''],
   gallon: ({ gallon }) => [gallon, ''],
+  'meter to': ({ meterTo }) => [meterTo ?? '', 'mg/L'],
+  smallest: ({ smallest }) => [smallest ?? '', 'mL'],
+  'doses a day': ({ dosesADay }) => [dosesADay ?? '', ''],
+  'moved in': ({ movedIn }) => [movedIn ?? '', ''],
+  'accept copper for': ({ acceptCopperFor }) => [acceptCopperFor.join(', '), ''],
+  'shares water with': ({ sharesWaterWith }) => [sharesWaterWith.join(', '), ''],
+  'bottle mL': ({ bottle }) => [bottle ?? '', 'mL'],
+  'bottle price': ({ bottlePrice }) => [bottlePrice ?? '', ''],
+  'tests left': ({ testsLeft }) => [testsLeft ?? '', ''],
+  'test price': ({ testPrice }) => [testPrice ?? '', ''],
 };
 
 function bandText({ form, band }: Card): TableCell {

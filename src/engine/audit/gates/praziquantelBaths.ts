@@ -10,16 +10,16 @@ const planned =
 /**
  * When praziquantel was given, as the notes say it.
  *
- * Definition: rows whose note or text about the fish names it, unless it is denied there, or only bought or planned.
+ * Definition: rows whose note, text about the fish or column of flukes names it, unless it is denied there, or only bought or planned.
  *
  * @param treatment log
  * @returns times in time order [serial day]
  */
 export function praziquantelBaths({ log }: Treatment): readonly number[] {
-  const { note, signs } = log.texts;
+  const { note, signs, flukes } = log.texts;
   const baths: number[] = [];
   for (let index = 0; index < log.count; index++) {
-    if (isGiven(note?.[index] ?? '') || isGiven(signs?.[index] ?? '')) baths.push(log.when[index] ?? NaN);
+    if ([note, signs, flukes].some((texts) => isGiven(texts?.[index] ?? ''))) baths.push(log.when[index] ?? NaN);
   }
   return baths;
 }

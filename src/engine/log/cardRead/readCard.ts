@@ -13,12 +13,13 @@ import {
   specificGravity,
   type PracticalSalinity,
 } from '../../units/quantity.js';
-import { choiceIn, confirmIn } from '../../units/readers/choiceReaders.js';
+import { choiceIn, confirmIn, wholeNumberIn } from '../../units/readers/choiceReaders.js';
 import { meterPercentIn } from '../../units/readers/percentReaders.js';
 import {
   quantityReader,
   accuracyIn,
   daysIn,
+  dosedVolumeIn,
   salinityIn,
   strengthIn,
   temperatureIn,
@@ -27,12 +28,13 @@ import {
   timeIn,
 } from '../../units/readers/quantityReaders.js';
 import { argumentsIn } from '../../units/readers/argumentsIn.js';
-import { named, unlessBlankOrZero, type Reader } from '../../units/readers/reader.js';
+import { unlessBlankOrZero, type Reader } from '../../units/readers/reader.js';
 import { shown } from '../../units/shown.js';
 import { type Card, usualHoldDays, usualLongestGapDays } from '../card.js';
 import { columnNumber } from '../table/columnNumbers.js';
 import { cardBand } from './cardBand.js';
 import type { CardName } from './cardNames.js';
+import { readerOn, shelfReaders } from './shelfReaders.js';
 
 /** A card's values by their names, as `cardEntries` found them. */
 type CardCells = ReadonlyMap<CardName, Cell>;
@@ -49,8 +51,15 @@ export function readCard(cells: CardCells, label = 'card'): Result<Card, Problem
   const band = cardBand(cell('band'), `${label} form or band`);
   if (!band.ok) return band;
   const disease = wordsIn(cell('disease'));
-  const said = { ...band.value, gallon: gallon.value, fish: fishOn(cell('fish')), disease };
-  const values = argumentsIn(valueReaders({ cell, label, ...said }));
+  const said = {
+    ...band.value,
+    gallon: gallon.value,
+    fish: namesOn(cell('fish')),
+    acceptCopperFor: namesOn(cell('accept copper for')),
+    sharesWaterWith: namesOn(cell('shares water with')),
+    disease,
+  };
+  const values = argumentsIn({ ...valueReaders({ cell, label, ...said }), ...shelfReaders(cell, label) });
   return values.ok ? ok({ ...values.value, ...said }) : values;
 }
 
@@ -64,8 +73,7 @@ interface SaidOnCard {
 }
 
 function valueReaders({ cell, label, gallon, form, band, disease }: SaidOnCard) {
-  const on = <T, F>(name: CardName, read: (given: Cell) => Reader<T>, fallback: F): Reader<T | F> =>
-    named(`${label} ${name}`, unlessBlankOrZero(cell(name), read, fallback));
+  const on = readerOn(cell, label);
   return {
     volume: () => volumeOn(cell('volume'), gallon, `${label} volume`),
     strength: on('strength', strengthIn, null),
@@ -84,6 +92,10 @@ function valueReaders({ cell, label, gallon, form, band, disease }: SaidOnCard) 
     pH: on('pH', acidityIn, null),
     confirm: on('confirm', confirmIn, 1 as const),
     newcomers: on('newcomers', newcomersIn, disease === '' ? ('count on' as const) : ('restart' as const)),
+    meterTo: on('meter to', aimIn, null),
+    smallest: on('smallest', dosedVolumeIn, null),
+    dosesADay: on('doses a day', dosesIn, null),
+    movedIn: on('moved in', timeIn, null),
   };
 }
 
@@ -100,9 +112,11 @@ function salinityOnCard(cell: Cell): Reader<PracticalSalinity> {
 
 const aimIn = quantityReader('level', { above: 0, max: 20 }, copperMgPerLitre);
 
+const dosesIn = (cell: Cell) => wholeNumberIn(cell, { min: 1, max: 24 });
+
 const newcomersIn = (cell: Cell) => choiceIn(cell, ['count on', 'restart'] as const);
 
-function fishOn(cell: Cell): readonly string[] {
+function namesOn(cell: Cell): readonly string[] {
   return wordsIn(cell)
     .split(/\s*[,;\n]\s*/)
     .filter((name) => name !== '');

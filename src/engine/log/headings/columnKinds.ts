@@ -11,6 +11,7 @@ export type ColumnKind =
   | 'dead'
   | 'signs'
   | 'note'
+  | 'flukes'
   | 'system'
   | 'lot'
   | 'who'
@@ -18,6 +19,8 @@ export type ColumnKind =
   | 'temperature'
   | 'pH'
   | 'ammonia'
+  | 'oxygen'
+  | 'nitrite'
   | 'volume'
   | 'hold day'
   | 'time'
@@ -36,21 +39,24 @@ export interface ColumnWords {
 export const columnKinds: readonly ColumnWords[] = [
   { kind: 'replacement', words: /\brepl(?:acement|\.)?\b|\bnew water\b/, dimension: 'level' },
   { kind: 'top-off', words: /\btop(?:ped)?[- ]?(?:off|up)\b|\bato\b|\bevap\w*/, dimension: 'litres' },
-  { kind: 'change', words: /\bchanged?s?\b|\bp?wc\b/, dimension: 'litres' },
+  { kind: 'change', words: /\bchanged?s?\b|\bchg\b|\bp?wc\b/, dimension: 'litres' },
   {
     kind: 'dose',
-    words: /\bdos(?:e|es|ed|ing|age)\b|\bmed(?:s|ication|icine)?\b|\bstock\b|\b(?:ml|copper|cu) added\b|\badded ml\b/,
+    words:
+      /\bdos(?:e|es|ed|ing|age)\b|\bmed(?:s|ication|icine)?\b|\bstock\b|\bsolution\b|\b(?:ml|copper|cu) added\b|\badded ml\b|^ml$/,
     dimension: 'millilitres',
   },
-  { kind: 'fish in', words: /\b(?:fish|new) in\b|\bnew fish\b|\bfish added\b|\barriv\w*|^in$/ },
-  { kind: 'fish out', words: /\bfish out\b|\bmoved\b|\bsold\b|\btransferr?e?d?\b|^out$/ },
+  { kind: 'fish in', words: /\b(?:fish|new) in\b|\bnew fish\b|\bfish added\b|\barriv\w*|^in$|^added$/ },
+  { kind: 'fish out', words: /\bfish (?:out|removed)\b|\bremoved\b|\bmoved\b|\bsold\b|\btransferr?e?d?\b|^out$/ },
   { kind: 'dead', words: /\bdead\b|\bdeaths?\b|\bdied\b|\bdoa\b|\bmort(?:s|ality|alities)?\b/ },
   {
     kind: 'signs',
-    words: /\bsigns?\b|\bsymptoms?\b|\beating\b|\bfeed(?:ing)?\b|\bbehaviou?r\b|\bobs(?:ervations?)?\b/,
+    words:
+      /\bsigns?\b|\bsymptoms?\b|\beating\b|\bfeed(?:ing)?\b|\bbehaviou?r\b|\bobs(?:ervations?)?\b|\bhealth\b|\bsx\b/,
     joins: true,
   },
-  { kind: 'note', words: /\bnotes?\b|\bcomments?\b|\bremarks?\b/, joins: true },
+  { kind: 'note', words: /\bnotes?\b|\bcomments?\b|\bremarks?\b|\bmemos?\b/, joins: true },
+  { kind: 'flukes', words: /\bflukes?\b/ },
   { kind: 'system', words: /\bsystems?\b|\btank\b|\brack\b/ },
   { kind: 'lot', words: /\blot\b|\bbatch\b/ },
   { kind: 'who', words: /\bwho\b|\bby\b|\binitials?\b/ },
@@ -58,10 +64,16 @@ export const columnKinds: readonly ColumnWords[] = [
   { kind: 'temperature', words: /\btemp(?:erature)?\b/, dimension: 'celsius' },
   { kind: 'pH', words: /\bph\b/, dimension: 'plain' },
   { kind: 'ammonia', words: /\bammonia\b|\bnh[34]\b|\btan\b/, dimension: 'level' },
+  { kind: 'oxygen', words: /\boxygen\b|\bo2\b|^do$|\bdissolved o\w*/, dimension: 'level' },
+  { kind: 'nitrite', words: /\bnitrites?\b|\bno2\b/, dimension: 'level' },
   { kind: 'volume', words: /\bvol(?:ume)?\b/, dimension: 'litres' },
   { kind: 'hold day', words: /\bhold days?\b|\bday (?:no|number|count)\b|\bday ?#|^days?$/, dimension: 'plain' },
-  { kind: 'time', words: /\bdates?\b|\bwhen\b|\btimes?\b/ },
-  { kind: 'copper', words: /\bcopper\b|\bcu\b|\blevel\b|\breadings?\b|\btest(?:s|ed)?\b|\bppm\b/, dimension: 'level' },
+  { kind: 'time', words: /\bdates?\b|\bwhen\b|\btimes?\b|\btimestamps?\b/ },
+  {
+    kind: 'copper',
+    words: /\bcopper\b|\bcu\b|\blevel\b|\blvl\b|\breadings?\b|\btest(?:s|ed)?\b|\bppm\b/,
+    dimension: 'level',
+  },
 ];
 
 /** The heading as the words are looked for in it: small letters, no underscores, one space at a time. */

@@ -15,11 +15,17 @@ export interface HeadingRead {
   readonly unit: string | null;
 }
 
-/** Reads a row of headings; two for one thing are refused with both, but a date and its time of day make one time. */
-export function readHeadings(texts: readonly string[]): Result<readonly HeadingRead[], Problem> {
+/**
+ * Reads a row of headings; two for one thing are refused with both, but a date and its time of day make one time. Of a
+ * bare "Added" only what stands below says whether it is copper or fish: `holdsAmounts` looks there.
+ */
+export function readHeadings(
+  texts: readonly string[],
+  holdsAmounts: (column: number) => boolean,
+): Result<readonly HeadingRead[], Problem> {
   const read: HeadingRead[] = [];
   for (const [column, text] of texts.entries()) {
-    const words = wordsFor(text);
+    const words = wordsFor(headingKey(text) === 'added' && holdsAmounts(column) ? 'added ml' : text);
     const unit = words === null ? ok(null) : headingUnit(text, words);
     if (!unit.ok) return unit;
     read.push({ column, text, words, unit: unit.value });

@@ -5,10 +5,21 @@ import type { Level } from '../reading.js';
 
 /** Columns of numbers beside the copper; NaN where a row says nothing. */
 export type NumberKind =
-  'dose' | 'change' | 'replacement' | 'top-off' | 'salinity' | 'temperature' | 'pH' | 'ammonia' | 'volume' | 'hold day';
+  | 'dose'
+  | 'change'
+  | 'replacement'
+  | 'top-off'
+  | 'salinity'
+  | 'temperature'
+  | 'pH'
+  | 'ammonia'
+  | 'oxygen'
+  | 'nitrite'
+  | 'volume'
+  | 'hold day';
 
 /** Columns of text; '' where a row says nothing. */
-type TextKind = 'fish in' | 'fish out' | 'dead' | 'signs' | 'note' | 'system' | 'lot' | 'who';
+type TextKind = 'fish in' | 'fish out' | 'dead' | 'signs' | 'note' | 'flukes' | 'system' | 'lot' | 'who';
 
 /** A cell that could not be read, or a row without a time. The rest of the log is read all the same. */
 export interface RowFault {
@@ -28,6 +39,8 @@ export const copperStates = { none: 0, reading: 1, void: 2, fault: 3 } as const;
  */
 export interface Log {
   readonly headings: readonly HeadingRead[];
+  /** Columns that say something under a heading nobody knows. */
+  readonly unread: readonly HeadingRead[];
   readonly count: number;
   /** As people count: the range's first row is the `firstRow` that came with it. */
   readonly row: Uint32Array;
@@ -61,6 +74,7 @@ export function logEntries(log: Log, entries: Uint32Array, keepsFault: (when: nu
     column === null ? null : Array.from(entries, (from) => column[from] ?? '');
   return {
     headings: log.headings,
+    unread: log.unread,
     count: entries.length,
     row: Uint32Array.from(entries, (from) => log.row[from] ?? 0),
     when: Float64Array.from(entries, (from) => log.when[from] ?? NaN),
@@ -97,6 +111,8 @@ export function numbersOf(column: (kind: NumberKind) => Float64Array | null): Lo
     temperature: column('temperature'),
     pH: column('pH'),
     ammonia: column('ammonia'),
+    oxygen: column('oxygen'),
+    nitrite: column('nitrite'),
     volume: column('volume'),
     'hold day': column('hold day'),
   };
@@ -110,6 +126,7 @@ export function textsOf(column: (kind: TextKind) => readonly string[] | null): L
     dead: column('dead'),
     signs: column('signs'),
     note: column('note'),
+    flukes: column('flukes'),
     system: column('system'),
     lot: column('lot'),
     who: column('who'),

@@ -1,5 +1,9 @@
-import type { Cell } from '../../units/cell.js';
+import type { Problem } from '../../result/problem.js';
+import type { Result } from '../../result/result.js';
+import { isBlank, type Cell } from '../../units/cell.js';
+import { parseQuantity } from '../../units/parseQuantity.js';
 import { columnKinds, headingKey } from '../headings/columnKinds.js';
+import { readHeadings, type HeadingRead } from '../headings/readHeadings.js';
 import type { RawRange } from '../parallelRanges.js';
 
 /** A log as the host gives it, and how to make plain cells of what is in it. */
@@ -28,8 +32,21 @@ function kindOf(cell: Cell): string | null {
   return columnKinds.find(({ words }) => words.test(key))?.kind ?? null;
 }
 
-/** The texts of the headings; a blank one is named by its place. */
-export function headingTexts({ range, cellOf }: LogRange, row: number): readonly string[] {
+/** The headings of a log as they are understood. */
+export function headingsIn(log: LogRange, row: number): Result<readonly HeadingRead[], Problem> {
+  return readHeadings(headingTexts(log, row), (column) => holdsAmounts(log, row, column));
+}
+
+/** Whether most of what stands below a heading is a number or a volume, and not fish by name. */
+function holdsAmounts({ range, cellOf }: LogRange, headingRow: number, column: number): boolean {
+  const cells = range.slice(headingRow + 1).map((cells) => cellOf(cells[column]));
+  const filled = cells.filter((cell) => !isBlank(cell));
+  const amounts = filled.filter((cell) => parseQuantity(cell, 'millilitres', { row: 0 }).ok);
+  return 2 * amounts.length >= filled.length;
+}
+
+/** The texts of the headings. */
+function headingTexts({ range, cellOf }: LogRange, row: number): readonly string[] {
   return (range[row] ?? []).map((raw) => {
     const cell = cellOf(raw);
     return typeof cell === 'string' ? cell.trim() : typeof cell === 'number' ? String(cell) : '';

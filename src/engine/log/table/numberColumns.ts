@@ -23,6 +23,8 @@ const kinds: Readonly<Record<NumberKind, Kind>> = {
   temperature: { dimension: 'celsius', limits: { min: 0, max: 45 } },
   pH: { dimension: 'plain', limits: { min: 4, max: 11 } },
   ammonia: { dimension: 'level', limits: { min: 0, max: 100 } },
+  oxygen: { dimension: 'level', limits: { min: 0, max: 40 } },
+  nitrite: { dimension: 'level', limits: { min: 0, max: 100 } },
   volume: { dimension: 'litres', limits: { above: 0 } },
   'hold day': { dimension: 'plain', limits: notNegative },
 };

@@ -1,12 +1,13 @@
 import type { Problem } from '../../result/problem.js';
 import { ok, refuse, type Result } from '../../result/result.js';
+import { isBlank } from '../../units/cell.js';
 import type { ColumnKind } from '../headings/columnKinds.js';
-import { headingsOf, readHeadings, type HeadingRead } from '../headings/readHeadings.js';
+import { headingsOf, type HeadingRead } from '../headings/readHeadings.js';
 import type { Gallon } from './columnNumbers.js';
 import { copperColumn } from './copperColumn.js';
 import { keptRows } from './keptRows.js';
 import { type Log, type NumberKind, type RowFault, numbersOf, textsOf } from './log.js';
-import { headingRowOf, headingTexts, type LogRange } from './logRange.js';
+import { headingRowOf, headingsIn, type LogRange } from './logRange.js';
 import { changeColumns, numberColumn, replacementColumns } from './numberColumns.js';
 import { TimeReader } from './rowTimes.js';
 import { textColumn } from './textColumn.js';
@@ -22,7 +23,7 @@ interface LogReading {
 /** Reads a log with its headings in people's own words. What cannot be read in a row is a fault; the rest is read. */
 export function readLog({ log, gallon, needs }: LogReading): Result<Log, Problem> {
   const headingRow = headingRowOf(log);
-  const headings = readHeadings(headingTexts(log, headingRow));
+  const headings = headingsIn(log, headingRow);
   if (!headings.ok) return headings;
   const missing = needs.find((kind) => headingsOf(headings.value, kind).length === 0);
   if (missing !== undefined) return refuse({ code: 'missing-heading', kind: missing });
@@ -39,7 +40,8 @@ interface HeadedLog {
 function columnsOf({ log, gallon, headings, headingRow }: HeadedLog): Log {
   const [date, timeOfDay] = headingsOf(headings, 'time').map(({ column }) => column);
   const times = new TimeReader({ date: date ?? 0, timeOfDay: timeOfDay ?? null }, log.cellOf);
-  const timed = timedRows(log, keptRows(log, headingRow, date ?? 0), times);
+  const kept = keptRows(log, headingRow, date ?? 0);
+  const timed = timedRows(log, kept, times);
   const faults: RowFault[] = [...timed.faults];
   const only = (kind: ColumnKind): HeadingRead | null => headingsOf(headings, kind)[0] ?? null;
   const at = { log, gallon, rows: timed, faults };
@@ -53,6 +55,7 @@ function columnsOf({ log, gallon, headings, headingRow }: HeadedLog): Log {
     kind === 'dose' || kind === 'change' || kind === 'replacement' ? read[kind] : numberColumn(at, kind, only(kind));
   return {
     headings,
+    unread: headings.filter(({ words, column }) => words === null && saysSomething(log, kept, column)),
     count: timed.count,
     row: timed.row,
     when: timed.when,
@@ -68,4 +71,8 @@ function columnsOf({ log, gallon, headings, headingRow }: HeadedLog): Log {
     texts: textsOf((kind) => textColumn(at, headingsOf(headings, kind))),
     faults: faults.sort((a, b) => a.row - b.row),
   };
+}
+
+function saysSomething({ range, cellOf }: LogRange, kept: Uint32Array, column: number): boolean {
+  return kept.some((row) => !isBlank(cellOf(range[row]?.[column])));
 }

@@ -61,6 +61,20 @@ describe('readCard', () => {
     ['Confirm', 2, { confirm: 2 }],
     ['Newcomers', 'restart', { newcomers: 'restart' }],
     ['Weather', 'rain', {}],
+    ['Meter to', '5 ppm', { meterTo: 5, meterAccuracy: null }],
+    ['Smallest', 0.5, { smallest: 0.5 }],
+    ['Smallest dose (mL)', '0.2 mL', { smallest: 0.2 }],
+    ['Doses a day', 1, { dosesADay: 1, days: 30 }],
+    ['Doses per day', '3', { dosesADay: 3, days: 30 }],
+    ['Tests a day', 2, { days: 30 }],
+    ['Moved in', '2026-03-01', { movedIn: 46082 }],
+    ['Accept copper for', 'mandarin; lionfish', { acceptCopperFor: ['mandarin', 'lionfish'], form: 'chelated' }],
+    ['Shares water with', 'B, C', { sharesWaterWith: ['B', 'C'] }],
+    ['Bottle mL', 500, { bottle: 500, volume: 200 }],
+    ['Bottle (mL)', '0.5 L', { bottle: 500 }],
+    ['Bottle price', '€ 24.50', { bottlePrice: 24.5, bottle: null }],
+    ['Tests left', 40, { testsLeft: 40 }],
+    ['Test price', 1.2, { testPrice: 1.2 }],
   ])('reads %j %j', (name, value, expected) => {
     const rows = needed.filter(([known]) => String(known) !== 'Volume' || !/volume/i.test(String(name)));
     const card = valueOf(...rows, [name, value]);
@@ -93,13 +107,18 @@ describe('readCard', () => {
     ['Days', 'purple', { code: 'not-a-value', at: { field: 'card days' } }],
     ['Aim', 25, { code: 'out-of-limits' }],
     ['Confirm', 3, { code: 'not-a-choice', field: 'card confirm' }],
+    ['Doses a day', 2.5, { code: 'not-whole', field: 'card doses a day' }],
+    ['Bottle mL', 'two', { code: 'not-a-value', at: { field: 'card bottle mL' } }],
     ['Form', 'ionic', { code: 'card-twice' }],
   ])('refuses %j %j', (name, value, problem) => {
     expect(cardOf(...needed, [name, value])).toMatchObject({ ok: false, problem });
   });
 
   it('leaves out a heading row and shows how each row was read', () => {
-    const entries = cardEntries([['Name', 'Value'], ...needed, ['Tank colour', 'blue'], ['Strength', '']], cellOf);
+    const entries = cardEntries(
+      [['Name', 'Value'], ...needed, ['Tank colour', 'blue'], ['Strength', ''], ['Bottle mL', '1 L']],
+      cellOf,
+    );
     if (!entries.ok) throw new Error(JSON.stringify(entries.problem));
     const card = readCard(cardCells(entries.value));
     if (!card.ok) throw new Error(JSON.stringify(card.problem));
@@ -108,6 +127,7 @@ describe('readCard', () => {
       ['Form', 'chelated', '', 'form or band'],
       ['Tank colour', 'blue', '', 'unknown'],
       ['Strength', '', '', 'strength'],
+      ['Bottle mL', 1000, 'mL', 'bottle mL'],
     ]);
   });
 });

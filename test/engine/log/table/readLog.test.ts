@@ -15,7 +15,7 @@ function logOf(range: unknown[][], gallon: 'US' | 'imperial' = 'US'): Log {
 
 describe('readHeadings', () => {
   const kinds = (...texts: string[]) => {
-    const read = readHeadings(texts);
+    const read = readHeadings(texts, () => true);
     return read.ok ? read.value.map(({ words, unit }) => [words?.kind ?? null, unit]) : read.problem;
   };
 
@@ -24,6 +24,20 @@ describe('readHeadings', () => {
     ['Copper (mg/L)', 'copper', 'mg/l'],
     ['Cu (µg/L)', 'copper', 'ug/l'],
     ['Reading', 'copper', null],
+    ['Lvl mg/L', 'copper', 'mg/l'],
+    ['Timestamp', 'time', null],
+    ['Chg L', 'change', 'l'],
+    ['Health', 'signs', null],
+    ['sx', 'signs', null],
+    ['Memo', 'note', null],
+    ['Fish removed', 'fish out', null],
+    ['Added', 'dose', null],
+    ['ml', 'dose', 'ml'],
+    ['Copper solution (ml)', 'dose', 'ml'],
+    ['Oxygen mg/L', 'oxygen', 'mg/l'],
+    ['O2', 'oxygen', null],
+    ['Nitrite (ppm)', 'nitrite', 'ppm'],
+    ['Flukes', 'flukes', null],
     ['WC gal', 'change', 'gal'],
     ['WC imp gal', 'change', 'impgal'],
     ['Water change %', 'change', '%'],
@@ -174,6 +188,28 @@ describe('readLog', () => {
       faults.map(({ problem }) => message(problem).replace(/\brow (\d+)/i, (_, at) => `row ${Number(at) + 7}`)),
     );
     expect({ ...lower, row, zeroRows, faults }).toEqual({ ...rest, row, zeroRows, faults });
+  });
+
+  it('looks below a bare "Added": amounts are doses, names are fish that came in', () => {
+    const heading = ['When', 'Cu', 'Added'];
+    const dosed = logOf([heading, [46082, 1, 12.5], [46083, 1.5, '10 mL'], [46084, 2, null]]);
+    expect([...(dosed.numbers.dose ?? [])]).toEqual([12.5, 10, NaN]);
+    expect(dosed.texts['fish in']).toBeNull();
+    const fish = logOf([heading, [46082, 1, '2 clownfish'], [46083, 1.5, null]]);
+    expect(fish.texts['fish in']).toEqual(['2 clownfish', '']);
+    expect(fish.numbers.dose).toBeNull();
+  });
+
+  it('knows which columns say something under a heading nobody knows', () => {
+    const log = logOf([
+      ['When', 'Cu', 'Moon', 'Spare', ''],
+      [46082, 1, 'full', '', null],
+      [46083, 1, null, null, 'x'],
+    ]);
+    expect(log.unread.map(({ text, column }) => [text, column])).toEqual([
+      ['Moon', 2],
+      ['', 4],
+    ]);
   });
 
   it('says which heading is missing', () => {
