@@ -9,7 +9,6 @@ import {
   levelIn,
   millilitres,
   ok,
-  optionally,
   paceIn,
   ramp,
   rampTable,
@@ -23,6 +22,7 @@ import {
 } from '../src/engine/index.js';
 import { numberAnswer, refusal, tableAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
+import { unlessZero } from './unlessZero.js';
 
 /** The most doses and days a schedule may have. */
 const dosesADayIn = (cell: Cell) => wholeNumberIn(cell, { min: 1, max: 96 });
@@ -44,10 +44,10 @@ export function doseCell(volume: any, level: any, wanted: any, strength: any, fo
     level: levelIn(cellOf(level)),
     wanted: levelIn(cellOf(wanted)),
     strength: strengthIn(cellOf(strength)),
-    form: optionally(cellOf(form), formIn, undefined),
+    form: unlessBlankOrZero(cellOf(form), formIn, undefined),
   });
   if (!asked.ok) return refusal(asked);
-  return numberAnswer(copperDose(asked.value));
+  return numberAnswer(unlessZero('level', level, copperDose(asked.value)));
 }
 
 /**
@@ -93,7 +93,7 @@ export function doseSplitCell(
     dosesADay: dosesADayIn(cellOf(dosesADay)),
     days: unlessBlankOrZero(cellOf(days), doseDaysIn, 1),
     hoursBetween: unlessBlankOrZero(cellOf(hoursBetween), hoursIn, undefined),
-    smallest: optionally(cellOf(smallest), dosedVolumeIn, millilitres(0.1)),
+    smallest: unlessBlankOrZero(cellOf(smallest), dosedVolumeIn, millilitres(0.1)),
   });
   if (!asked.ok) return refusal(asked);
   const split = splitDose(asked.value);
@@ -134,9 +134,9 @@ export function rampCell(
     strength: strengthIn(cellOf(strength)),
     start: timeIn(cellOf(start)),
     pace: unlessBlankOrZero(cellOf(pace), paceIn, 'gradual' as const),
-    dosesADay: optionally(cellOf(dosesADay), dosesADayIn, undefined),
-    form: optionally(cellOf(form), formIn, undefined),
-    smallest: optionally(cellOf(smallest), dosedVolumeIn, millilitres(0.1)),
+    dosesADay: unlessBlankOrZero(cellOf(dosesADay), dosesADayIn, undefined),
+    form: unlessBlankOrZero(cellOf(form), formIn, undefined),
+    smallest: unlessBlankOrZero(cellOf(smallest), dosedVolumeIn, millilitres(0.1)),
   });
   if (!asked.ok) return refusal(asked);
   const steps = ramp(asked.value);

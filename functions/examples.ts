@@ -66,7 +66,7 @@ const waterAndStrength: readonly Example[] = [
 const dosing: readonly Example[] = [
   {
     name: 'DOSE',
-    formula: '=QT.DOSE(168,0,2.25,4,"chelated")',
+    formula: '=QT.DOSE(168,"0 mg/L",2.25,4,"chelated")',
     answer: 94.5,
     shows: 'From 0 to 2.25 mg/L in 168 L takes 94.5 mL of a 4 mg/mL solution in all, never at once.',
   },

@@ -6,7 +6,6 @@ import {
   daysIn,
   gapIn,
   ok,
-  optionally,
   timeIn,
   unlessBlankOrZero,
   usualHoldDays,
@@ -37,7 +36,7 @@ export function holdQuestion(given: HoldArguments): Result<HoldQuestion, Problem
     asOf: unlessBlankOrZero(cellOf(given.asOf), timeIn, undefined),
     arrived: unlessBlankOrZero(cellOf(given.arrived), timeIn, undefined),
     longestGap: unlessBlankOrZero(cellOf(given.longestGap), gapIn, days(usualLongestGapDays)),
-    confirm: optionally(cellOf(given.confirm), confirmIn, 1 as const),
+    confirm: unlessBlankOrZero(cellOf(given.confirm), confirmIn, 1 as const),
   });
   if (!settings.ok) return settings;
   const { band, days: wanted, ...times } = settings.value;

@@ -7,7 +7,6 @@ import {
   medicinesIn,
   observationEnd,
   ok,
-  optionally,
   paceIn,
   plan,
   planTable,
@@ -69,8 +68,8 @@ export function planCell(start: any, form: any, days?: any, pace?: any, otherMed
 export function observeUntilCell(ended: any, level?: any, form?: any): number[][] {
   const asked = argumentsIn({
     ended: timeIn(cellOf(ended)),
-    level: optionally(cellOf(level), levelIn, undefined),
-    form: optionally(cellOf(form), formIn, 'chelated' as const),
+    level: unlessBlankOrZero(cellOf(level), levelIn, undefined),
+    form: unlessBlankOrZero(cellOf(form), formIn, 'chelated' as const),
   });
   if (!asked.ok) return refusal(asked);
   const { earliest, advised } = observationEnd(asked.value);

@@ -4,7 +4,7 @@ import {
   dosedVolumeIn,
   named,
   ok,
-  optionally,
+  unlessBlankOrZero,
   saltMassIn,
   saltNames,
   stockGrams,
@@ -74,5 +74,5 @@ export function thinCell(strength: any, wantedStrength: any, mL: any): any[][] {
 }
 
 function saltIn(salt: any) {
-  return optionally(cellOf(salt), (cell) => choiceIn(cell, saltNames), 'pentahydrate' as const);
+  return unlessBlankOrZero(cellOf(salt), (cell) => choiceIn(cell, saltNames), 'pentahydrate' as const);
 }

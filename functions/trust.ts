@@ -12,7 +12,7 @@ import {
   meterOf,
   meterPercentIn,
   ok,
-  optionally,
+  unlessBlankOrZero,
   readingsAnswer,
   readingToKeep,
   usualAimChance,
@@ -43,8 +43,8 @@ export function holdChanceCell(
 ): number {
   const settings = argumentsIn({
     accuracy: accuracyIn(cellOf(accuracy)),
-    percent: optionally(cellOf(percent), meterPercentIn, fraction(0)),
-    drift: optionally(cellOf(drift), driftIn, undefined),
+    percent: unlessBlankOrZero(cellOf(percent), meterPercentIn, fraction(0)),
+    drift: unlessBlankOrZero(cellOf(drift), driftIn, undefined),
   });
   if (!settings.ok) return refusal(settings);
   const meter = meterOf(settings.value);
@@ -69,8 +69,8 @@ export function aimCell(band: any[][], accuracy: any, percent?: any, chance?: an
   const asked = argumentsIn({
     band: bandIn(rangeOf(band).map((row) => row.map(cellOf))),
     accuracy: accuracyIn(cellOf(accuracy)),
-    percent: optionally(cellOf(percent), meterPercentIn, fraction(0)),
-    chance: optionally(cellOf(chance), chanceIn, fraction(usualAimChance)),
+    percent: unlessBlankOrZero(cellOf(percent), meterPercentIn, fraction(0)),
+    chance: unlessBlankOrZero(cellOf(chance), chanceIn, fraction(usualAimChance)),
   });
   if (!asked.ok) return refusal(asked);
   return numberAnswer(readingToKeep(asked.value));
@@ -92,7 +92,7 @@ export function meterFitsCell(band: any[][], readsFrom: any, readsTo: any, accur
     readsFrom: levelSettingIn(cellOf(readsFrom)),
     readsTo: levelSettingIn(cellOf(readsTo)),
     accuracy: accuracyIn(cellOf(accuracy)),
-    percent: optionally(cellOf(percent), meterPercentIn, fraction(0)),
+    percent: unlessBlankOrZero(cellOf(percent), meterPercentIn, fraction(0)),
   });
   if (!asked.ok) return refusal(asked);
   const fit = meterFit(asked.value);

@@ -12,7 +12,7 @@ import {
   litres,
   litresOrNone,
   netVolume,
-  optionally,
+  unlessBlankOrZero,
   readingLevel,
   strengthIn,
   volumeByDose,
@@ -44,9 +44,9 @@ export function netVolumeCell(
     length: lengthIn(cellOf(length)),
     width: lengthIn(cellOf(width)),
     waterDepth: lengthIn(cellOf(waterDepth)),
-    sandDepth: optionally(cellOf(sandDepth), lengthOrNone, centimetres(0)),
-    displaced: optionally(cellOf(displaced), litresOrNone, litres(0)),
-    plus: optionally(cellOf(plus), litresOrNone, litres(0)),
+    sandDepth: unlessBlankOrZero(cellOf(sandDepth), lengthOrNone, centimetres(0)),
+    displaced: unlessBlankOrZero(cellOf(displaced), litresOrNone, litres(0)),
+    plus: unlessBlankOrZero(cellOf(plus), litresOrNone, litres(0)),
   });
   if (!asked.ok) return refusal(asked);
   return numberAnswer(netVolume(asked.value));
@@ -68,7 +68,7 @@ export function volumeByDoseCell(added: any, strength: any, before: any, after: 
     strength: strengthIn(cellOf(strength)),
     before: levelIn(cellOf(before)),
     after: levelIn(cellOf(after)),
-    accuracy: optionally(cellOf(accuracy), accuracyIn, copperMgPerLitre(0.05)),
+    accuracy: unlessBlankOrZero(cellOf(accuracy), accuracyIn, copperMgPerLitre(0.05)),
   });
   if (!asked.ok) return refusal(asked);
   return numberAnswer(volumeByDose(asked.value));

@@ -17,6 +17,7 @@ import {
 } from '../src/engine/index.js';
 import { numberAnswer, refusal } from './answer.js';
 import { cellOf } from './cellOf.js';
+import { unlessZero } from './unlessZero.js';
 
 /**
  * Copper solution for the replacement water of a water change, so that the tank's level stays. Top-off water gets none.
@@ -34,7 +35,7 @@ export function changeDoseCell(change: any, level: any, strength: any, volume?: 
     strength: strengthIn(cellOf(strength)),
   });
   if (!asked.ok) return refusal(asked);
-  return numberAnswer(ok(copperForChange(asked.value)));
+  return numberAnswer(unlessZero('level', level, ok(copperForChange(asked.value))));
 }
 
 /**

@@ -12,7 +12,7 @@ import {
   lossRate,
   lossRateTable,
   ok,
-  optionally,
+  unlessBlankOrZero,
   phIn,
   readLossReadings,
   salinityFromSpecificGravity,
@@ -26,6 +26,7 @@ import {
 } from '../src/engine/index.js';
 import { numberAnswer, refusal, tableAnswer } from './answer.js';
 import { cellOf } from './cellOf.js';
+import { notZero, unlessZero } from './unlessZero.js';
 import { rangeOf } from './rangeOf.js';
 
 /**
@@ -44,7 +45,7 @@ export function freeAmmoniaCell(total: any, pH: any, temperature: any, salinity:
     pH: phIn(cellOf(pH)),
     temperature: temperatureIn(cellOf(temperature)),
     salinity: salinityIn(cellOf(salinity)),
-    as: optionally(cellOf(as), (cell) => choiceIn(cell, ammoniaBases), 'NH3' as const),
+    as: unlessBlankOrZero(cellOf(as), (cell) => choiceIn(cell, ammoniaBases), 'NH3' as const),
   });
   if (!asked.ok) return refusal(asked);
   return numberAnswer(freeAmmonia(asked.value));
@@ -63,13 +64,13 @@ export function freeAmmoniaCell(total: any, pH: any, temperature: any, salinity:
 export function ammoniaChangeCell(volume: any, ammonia: any, wanted: any, level: any, strength: any): any[][] {
   const asked = argumentsIn({
     volume: volumeIn(cellOf(volume)),
-    ammonia: ammoniaIn(cellOf(ammonia)),
     wanted: ammoniaSettingIn(cellOf(wanted)),
     level: levelIn(cellOf(level)),
     strength: strengthIn(cellOf(strength)),
+    ammonia: notZero(ammonia, ammoniaIn),
   });
   if (!asked.ok) return refusal(asked);
-  const change = ammoniaChange(asked.value);
+  const change = unlessZero('level', level, ammoniaChange(asked.value));
   if (!change.ok) return refusal(change);
   return tableAnswer(ok(ammoniaChangeTable(change.value)));
 }
@@ -86,7 +87,7 @@ export function salinityCell(specificGravity: any, temperature: any, reference?:
   const asked = argumentsIn({
     specificGravity: specificGravityIn(cellOf(specificGravity)),
     temperature: temperatureIn(cellOf(temperature)),
-    reference: optionally(cellOf(reference), temperatureIn, celsius(25)),
+    reference: unlessBlankOrZero(cellOf(reference), temperatureIn, celsius(25)),
   });
   if (!asked.ok) return refusal(asked);
   return numberAnswer(salinityFromSpecificGravity(asked.value));
@@ -104,7 +105,7 @@ export function specificGravityCell(salinity: any, temperature: any, reference?:
   const asked = argumentsIn({
     salinity: salinityIn(cellOf(salinity)),
     temperature: temperatureIn(cellOf(temperature)),
-    reference: optionally(cellOf(reference), temperatureIn, celsius(25)),
+    reference: unlessBlankOrZero(cellOf(reference), temperatureIn, celsius(25)),
   });
   if (!asked.ok) return refusal(asked);
   return numberAnswer(specificGravityOfSeawater(asked.value));
@@ -119,7 +120,12 @@ export function specificGravityCell(salinity: any, temperature: any, reference?:
  * @returns Table with headings: % a day, Low, High, R², Verdict.
  */
 export function lossRateCell(when: any[][], copper: any[][], rise?: any[][]): any[][] {
-  const readings = readLossReadings({ when: rangeOf(when), copper: rangeOf(copper), rise: rangeOf(rise), cellOf });
+  const readings = readLossReadings({
+    when: rangeOf(when),
+    copper: rangeOf(copper),
+    rise: rangeOf(cellOf(rise) === 0 ? null : rise),
+    cellOf,
+  });
   if (!readings.ok) return refusal(readings);
   const rate = lossRate(readings.value);
   if (!rate.ok) return refusal(rate);

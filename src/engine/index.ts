@@ -47,7 +47,7 @@ export {
   totalAmmoniaIn,
   volumeIn,
 } from './units/readers/quantityReaders.js';
-export { named, optionally, unlessBlankOrZero } from './units/readers/reader.js';
+export { named, unlessBlankOrZero, type Reader } from './units/readers/reader.js';
 export { labelStrength } from './chemistry/labelStrength.js';
 export { saltNames } from './chemistry/molarMass.js';
 export { stockGrams } from './chemistry/stockGrams.js';

@@ -12,9 +12,9 @@ const table = (id: string, ...args: readonly ArgumentIn[]): (readonly (number | 
 
 describe('DOSE', () => {
   it('takes numbers, text and units', () => {
-    expect(call('DOSE', 200, 0, 2.25, 10)).toBeCloseTo(45, 9);
+    expect(call('DOSE', 200, '0 mg/L', 2.25, 10)).toBeCloseTo(45, 9);
     expect(call('DOSE', '200 L', '0 ppm', '2250 ug/L', '10 mg/mL', 'chelated')).toBeCloseTo(45, 9);
-    expect(call('DOSE', '50 gal', 0, 0.2, 1, 'sulfate')).toBeCloseTo(37.85411784, 8);
+    expect(call('DOSE', '50 gal', '0 mg/L', 0.2, 1, 'sulfate')).toBeCloseTo(37.85411784, 8);
     expect(call('DOSE', 200, 2.25, 2.25, 10)).toBe(0);
   });
 
@@ -28,12 +28,15 @@ describe('DOSE', () => {
     expect(call('DOSE', 200, 0, 0.22, 10, 'sulfate')).toEqual(
       refused('wanted 0.22 is above the sulfate band, 0.18–0.21; write at most 0.21'),
     );
-    expect(call('DOSE', 200, 0, 2.55, 10)).toBeCloseTo(51, 9);
+    expect(call('DOSE', 200, '0 mg/L', 2.55, 10)).toBeCloseTo(51, 9);
     expect(call('DOSE', 200, 0, 2.56, 10)).toEqual(saying('write at most 2.55'));
     expect(call('DOSE', 200, 0, 0.2, 10, 'ionic')).toEqual(saying(/^form "ionic" is unclear/));
   });
 
   it('wants a test where the level is blank, and a value where another argument is', () => {
+    const zero = saying('level is 0 or empty; write "0 mg/L" if it was tested', '#N/A');
+    expect(call('DOSE', 200, 0, 2.25, 10)).toEqual(zero);
+    expect(call('DOSE', 200, 0, 0, 10)).toEqual(zero);
     expect(call('DOSE', 200, '', 2.25, 10)).toEqual(saying(/^level is blank; test first/, '#N/A'));
     expect(call('DOSE', null, 0, 2.25, 10)).toEqual(
       refused('volume is blank; write litres, like 200, "200 L" or "50 gal"'),
@@ -89,7 +92,7 @@ describe('DOSESPLIT', () => {
     expect(call('DOSESPLIT', 10, 2.5)).toEqual(refused('doses a day 2.5 is not a whole number; write one like 3'));
     expect(call('DOSESPLIT', 10, 0)).toEqual(saying(/^doses a day 0 /));
     expect(call('DOSESPLIT', 10, 4, 1, 0.5)).toEqual(saying(/^first dose at 0.5 is a time without its date/));
-    expect(call('DOSESPLIT', 10, 4, 1, null, null, 0)).toEqual(saying(/^smallest 0 is outside its limits/));
+    expect(call('DOSESPLIT', 10, 4, 1, null, null, '0 mL')).toEqual(saying(/^smallest "0 mL" is outside its limits/));
   });
 });
 

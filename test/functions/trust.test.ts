@@ -83,7 +83,7 @@ describe('AIM', () => {
   });
 
   it('refuses what is no chance', () => {
-    for (const chance of [100, '120%', 0, 1, -5, 'high']) {
+    for (const chance of [100, '120%', '0%', 1, -5, 'high']) {
       expect(call('AIM', 1.95, 0.05, 0, chance)).toMatchObject({ error: '#VALUE!', message: saying('chance') });
     }
   });

@@ -48,6 +48,9 @@ describe('CHANGEDOSE', () => {
   it('does without the volume, and asks for a test', () => {
     expect(call('CHANGEDOSE', 50, 2, 10)).toBeCloseTo(10, 12);
     expect(call('CHANGEDOSE', '50 L', '2 ppm', '10 g/L', '')).toBeCloseTo(10, 12);
+    expect(call('CHANGEDOSE', 50, 0, 10)).toEqual(saying(/^level is 0 or empty; write "0 mg\/L"/, '#N/A'));
+    expect(call('CHANGEDOSE', 50, 0, 0)).toMatchObject({ error: '#VALUE!' });
+    expect(call('CHANGEDOSE', 50, '0 mg/L', 10)).toBe(0);
     expect(call('CHANGEDOSE', 50, '', 10)).toEqual(saying(/^level is blank; test first/, '#N/A'));
   });
 });

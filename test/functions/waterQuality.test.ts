@@ -65,10 +65,16 @@ describe('AMMONIACHANGE', () => {
       error: '#VALUE!',
       message: expect.stringContaining('wanted') as string,
     });
-    expect(call('AMMONIACHANGE', 200, 0, 0.5, 2.25, 10)).toMatchObject({
-      error: '#VALUE!',
-      message: expect.stringContaining('ammonia') as string,
+    expect(call('AMMONIACHANGE', 200, 0, 0.5, 2.25, 10)).toEqual({
+      error: '#N/A',
+      message: 'ammonia is 0 or empty; write "0 mg/L" if it was tested',
     });
+    expect(call('AMMONIACHANGE', 200, 0.5, 0.25, 0, 10)).toEqual({
+      error: '#N/A',
+      message: 'level is 0 or empty; write "0 mg/L" if it was tested',
+    });
+    expect(call('AMMONIACHANGE', 200, 0, 0.5, 2.25, 0)).toMatchObject({ error: '#VALUE!' });
+    expect(call('AMMONIACHANGE', 200, 0.5, 1, 0, 10)).toMatchObject({ error: '#VALUE!' });
     expect(call('AMMONIACHANGE', 200, '', 0.5, 2.25, 10)).toMatchObject({ error: '#N/A' });
     expect(call('AMMONIACHANGE', 200, 0.5, 0.25, '', 10)).toMatchObject({ error: '#N/A' });
   });

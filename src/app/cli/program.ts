@@ -55,7 +55,7 @@ export async function program(args: readonly string[], { terminal: given, dist }
 function addCalc(commands: Command, { terminal, dist, end }: Session): void {
   commands
     .command('calc')
-    .argument('<formula>', `such as '=QT.DOSE(168,0,2.25,4,"chelated")'`)
+    .argument('<formula>', `such as '=QT.DOSE(168,"0 mg/L",2.25,4,"chelated")'`)
     .description('compute one formula and print its answer or its table')
     .option('--json', 'print the answer as JSON')
     .addOption(nowOption())

@@ -3,6 +3,7 @@ import type { Problem } from './problem.js';
 /** Codes that mean "nothing to answer yet" (#N/A); every other one means a bad argument (#VALUE!). */
 const notYet = [
   'blank-level',
+  'zero-level',
   'zero-or-untested',
   'rise-too-small',
   'readings-too-close',

@@ -14,6 +14,7 @@ export type Problem =
   // One value
   | { readonly code: 'blank'; readonly at: Place; readonly kind: ValueKind }
   | { readonly code: 'blank-level'; readonly field: string }
+  | { readonly code: 'zero-level'; readonly field: string }
   | { readonly code: 'error-cell'; readonly at: Place; readonly given: string }
   | { readonly code: 'many-cells'; readonly field: string; readonly cells: number }
   | { readonly code: 'not-a-value'; readonly at: Place; readonly given: string; readonly kind: ValueKind }

@@ -24,7 +24,7 @@ describe('formulaAnswer', () => {
     ['=QT.BAND ( "amine" )', [[0.45, 0.55]]],
     ['=QT.CHANGESTOCLEAR(2, 0.01, 25%)', 19],
     ['=QT.CHANGESTOCLEAR({2}, 0.01, {25%})', 19],
-    ['=QT.DOSE(+200,0,2.25,1e1)', 45],
+    ['=QT.DOSE(+200,"0 mg/L",2.25,1e1)', 45],
   ])('works out %s', async (formula, expected) => {
     expect(await gives(formula)).toEqual(expected);
   });

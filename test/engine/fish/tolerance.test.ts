@@ -26,8 +26,8 @@ describe('tolerance', () => {
     ['tuxedo urchin', 'never'],
     ['Starfish', 'never'],
     ['live rock', 'never'],
-    ['bamboo shark', 'avoid'],
-    ['blue spotted ray', 'avoid'],
+    ['bamboo shark', 'never'],
+    ['blue spotted ray', 'never'],
     ['seahorse', 'avoid'],
     ['Doryrhamphus excisus', 'avoid'],
     ['mandarin', 'avoid'],
@@ -142,7 +142,7 @@ describe('tolerance', () => {
 
   it('lets a slip soften nothing that is to stay out of copper', () => {
     expect(advice('cleener shrimp')).toBe('never');
-    expect(advice('scalloped hammerhead shark')).toBe('avoid');
+    expect(advice('scalloped hammerhead shark')).toBe('never');
   });
 
   it('gives the gentlest advice only to the noun itself', () => {

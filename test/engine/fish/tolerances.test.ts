@@ -49,7 +49,7 @@ describe('tolerances', () => {
   it('takes no advice but from where the list says it comes', () => {
     for (const { advice, reason, source } of tolerances) {
       if (reason === 'invertebrate') expect([advice, source]).toEqual(['never', 'YanongFA165']);
-      if (reason === 'elasmobranch') expect([advice, source]).toEqual(['avoid', 'FishHealthPage']);
+      if (reason === 'elasmobranch') expect([advice, source]).toEqual(['never', 'FishHealthPage']);
       if (reason === 'syngnathid') expect([advice, source]).toEqual(['avoid', 'ZecHadfieldHungerford2017']);
       if (reason === 'dwarf-angelfish') expect([advice, source]).toEqual(['caution', 'HobbyPress2008']);
       if (advice === 'usual care' && reason !== 'orchid-dottyback') expect(['Memory', 'Practice']).toContain(source);

@@ -35,6 +35,7 @@ const samples: Samples = {
     { code: 'blank', at: row, kind: 'band' },
     { code: 'blank', at: field, kind: 'strength' },
   ],
+  'zero-level': [{ code: 'zero-level', field: 'level' }],
   'blank-level': [{ code: 'blank-level', field: 'level' }],
   'error-cell': [{ code: 'error-cell', at: row, given: long }],
   'many-cells': [{ code: 'many-cells', field: 'smallest mL', cells: 1048576 }],

@@ -39,7 +39,8 @@ const dose = [
     lines: {
       volume: ['Volume, once you trust it', 168, 'L'],
       strength: ['Strength, once you trust it', 4, 'mg/mL', '0.00'],
-      level: ['Level now, by a test', 0, 'mg/L', '0.00'],
+      // With its unit: a bare 0 may be an empty cell.
+      level: ['Level now, by a test', '0 mg/L'],
       wanted: ['Level wanted', 2.25, 'mg/L', '0.00'],
       copper: ['Copper', 'chelated'],
       dose: ['Dose in all, never at once', '=QT.DOSE({volume},{level},{wanted},{strength},{copper})', 'mL', '0.0'],

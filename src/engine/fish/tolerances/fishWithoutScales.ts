@@ -2,7 +2,7 @@ import { toleranceEntries } from '../toleranceEntry.js';
 
 /** Fish with skeletons of cartilage. */
 export const sharksAndRays = [
-  ...toleranceEntries({ advice: 'avoid', reason: 'elasmobranch', source: 'FishHealthPage' }, [
+  ...toleranceEntries({ advice: 'never', reason: 'elasmobranch', source: 'FishHealthPage' }, [
     'Sharks, shark, elasmobranch, cat shark, dogfish, houndshark, wobbegong, hammerhead, nurse shark / Selachii, Elasmobranchii, Atelomycterus, Scyliorhinus, Orectolobus, Triakis, Carcharhinus, Ginglymostoma cirratum, Stegostoma',
     'Bamboo sharks, bamboo shark, brown banded bamboo shark, white spotted bamboo shark / Chiloscyllium, Chiloscyllium punctatum, Chiloscyllium plagiosum',
     'Epaulette sharks, epaulette shark, walking shark / Hemiscyllium, Hemiscyllium ocellatum',

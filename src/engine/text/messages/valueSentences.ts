@@ -6,6 +6,7 @@ import { whatToWrite } from './whatToWrite.js';
 /** One value that cannot be used. */
 export const valueSentences = {
   blank: ({ at, kind }) => `${where(at)} is blank; write ${whatToWrite[kind].write}`,
+  'zero-level': ({ field }) => `${field} is 0 or empty; write "0 mg/L" if it was tested`,
   'blank-level': ({ field }) =>
     field === 'wanted'
       ? 'wanted is blank; write the level to reach, like 2.25 or "2.25 ppm"'

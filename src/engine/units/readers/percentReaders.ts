@@ -6,7 +6,7 @@ import { parseQuantity } from '../parseQuantity.js';
 import { fraction, litres, type Fraction, type Litres } from '../quantity.js';
 import { shown, shownNumber } from '../shown.js';
 import { isWithin, volumeIn } from './quantityReaders.js';
-import { optionally, type Reader } from './reader.js';
+import { unlessBlankOrZero, type Reader } from './reader.js';
 
 const percentSign = /%\s*$/;
 
@@ -72,7 +72,7 @@ function shareOfVolume(cell: Cell, percent: number, volume: Cell, field: string)
   if (!(percent > 0 && percent <= 100)) {
     return refuse({ code: 'out-of-limits', at: { field }, given, limits: { above: 0, max: 100 }, unit: '%' });
   }
-  const whole = optionally(volume, volumeIn, null)('volume');
+  const whole = unlessBlankOrZero(volume, volumeIn, null)('volume');
   if (!whole.ok) return whole;
   if (whole.value === null) return refuse({ code: 'share-without-volume', field, given });
   return ok(litres((whole.value * percent) / 100));
@@ -80,7 +80,7 @@ function shareOfVolume(cell: Cell, percent: number, volume: Cell, field: string)
 
 /** A change of more than the whole volume is a slip of the unit. */
 function withinVolume(change: Litres, cell: Cell, volume: Cell, field: string): Result<Litres, Problem> {
-  const whole = optionally(volume, volumeIn, null)('volume');
+  const whole = unlessBlankOrZero(volume, volumeIn, null)('volume');
   if (!whole.ok) return whole;
   if (whole.value === null || change <= whole.value * (1 + 1e-12)) return ok(change);
   const limit = shownNumber(whole.value);

@@ -5,16 +5,10 @@ import { isBlank, type Cell } from '../cell.js';
 /** Reads one argument; the field's name, for a refusal, comes from the call. */
 export type Reader<T> = (field: string) => Result<T, Problem>;
 
-/** The fallback where the cell is blank, else what the reader makes of it. */
-export function optionally<T, F>(cell: Cell, read: (cell: Cell) => Reader<T>, fallback: F): Reader<T | F> {
-  return isBlank(cell) ? always(fallback) : read(cell);
-}
-
-/** As `optionally`; a bare 0, which some hosts send for an empty cell, counts as omitted: for times, gaps and numbers of days. */
+/** The fallback where the cell is blank or a bare 0, which some hosts send for an empty cell; else what the reader makes of it. */
 export function unlessBlankOrZero<T, F>(cell: Cell, read: (cell: Cell) => Reader<T>, fallback: F): Reader<T | F> {
-  return cell === 0 || (typeof cell === 'string' && cell.trim() === '0')
-    ? always(fallback)
-    : optionally(cell, read, fallback);
+  const isZero = cell === 0 || (typeof cell === 'string' && cell.trim() === '0');
+  return isZero || isBlank(cell) ? always(fallback) : read(cell);
 }
 
 /** A reader whose argument has another name in the contract than in the formula. */
