@@ -66,7 +66,7 @@ export function holdStartCell(
 }
 
 /**
- * Date and time at which the hold reached its days, or at which the running hold will if nothing breaks it. Format the cell as a date.
+ * Date and time when the hold reached its wanted days, or when the running one will if nothing breaks it. Format the cell as a date.
  * @customfunction HOLDENDS
  * @param when Times of the tests: one column, or date and time of day in two.
  * @param copper Readings, in the same rows. [mg/L]

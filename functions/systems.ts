@@ -5,7 +5,7 @@ import { readSharedLog } from './logQuestion.js';
 import { rangeOf } from './rangeOf.js';
 
 /**
- * How each system of a shared workbook stands at a moment, and what to do next in it.
+ * How each system of a shared workbook stands at a given time, and what to do next in it.
  * @customfunction SYSTEMS
  * @param log The log of all systems with its heading row, a column of system names in it.
  * @param cards A heading row of card names, system first, and a row for each system.

@@ -23,7 +23,7 @@ import { holdQuestion } from './holdQuestion.js';
 import { rangeOf } from './rangeOf.js';
 
 /**
- * Chance that the true level never was below the band in the running hold, given how good the meter is. It is no promise; a veterinarian decides.
+ * Chance that the true level was never below the band in the running hold, given how good the meter is. It is no promise; a veterinarian decides.
  * @customfunction HOLDCHANCE
  * @param when Times of the tests: one column, or date and time of day in two.
  * @param copper Readings, in the same rows. [mg/L]

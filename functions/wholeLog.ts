@@ -76,7 +76,7 @@ export function auditCell(log: any[][], card: any[][], asOf?: any): any[][] {
 }
 
 /**
- * What to do at a moment, with the amount and the reason; only a test where the last one is too old. A veterinarian decides.
+ * What to do at a given time, with the amount and the reason; only a test where the last one is too old. A veterinarian decides.
  * @customfunction DONOW
  * @param log The log with its heading row, such as Log[#All].
  * @param card Two columns, names and values, of the one system in the log.
@@ -90,7 +90,7 @@ export function doNowCell(log: any[][], card: any[][], asOf: any): any[][] {
 }
 
 /**
- * Which gates a treatment has met at a moment, and whether the fish may be released: release, not yet, or a vet decides.
+ * Which gates a treatment has met at a given time, and whether the fish may be released: release, not yet, or a vet decides.
  * @customfunction READY
  * @param log The log with its heading row, such as Log[#All].
  * @param card Two columns, names and values, of the one system in the log.

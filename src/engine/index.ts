@@ -96,7 +96,7 @@ export type { SimulatedRow } from './level/simulatedTreatment.js';
 export { bandIn, formBand } from './hold/bandIn.js';
 export { holdDays } from './hold/holdDays.js';
 export { holdEnds } from './hold/holdEnds.js';
-export { readingsAnswer, traceAnswer, type HoldQuestion } from './hold/holdQuestion.js';
+export { readingsAnswer, traceAnswer, type HoldQuestion } from './hold/traceAnswer.js';
 export { holdRows } from './hold/holdRows.js';
 export { holdSpans } from './hold/holdSpans.js';
 export { holdStart } from './hold/holdStart.js';

@@ -27,7 +27,7 @@ const world = [
 export const floors: readonly Floor[] = [
   {
     folder: 'src/base',
-    holds: 'the few pure things that engine and sheet both need: serial days, a result',
+    holds: 'the few pure things that engine and sheet both need: serial days',
     knows: [],
     layers: [],
     packages: [],

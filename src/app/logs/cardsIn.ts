@@ -1,6 +1,6 @@
 import { type Book, type BookSheet, isInside } from '../../sheet/index.js';
 import { cardWordsFor } from '../../engine/index.js';
-import { cardAround } from './cardAround.js';
+import { cardAroundVolume } from './cardAroundVolume.js';
 import { cardTableAt } from './cardTableAt.js';
 import { filledRanges } from './filledRanges.js';
 import type { FoundCard } from './found.js';
@@ -30,7 +30,7 @@ function sheetCards(sheet: BookSheet): FoundCard[] {
       found.push(
         ...(table.length > 0
           ? table
-          : cardAround({ sheet, row, column, filled, isTaken: (at) => isTaken(at, column) })),
+          : cardAroundVolume({ sheet, row, column, filled, isTaken: (at) => isTaken(at, column) })),
       );
     }
   }

@@ -47,8 +47,8 @@ export const plannedGapLeast: Limit = { of: 'raise', value: 2.5, unit: 'h', deci
 export const plannedGapMost: Limit = { of: 'raise', value: 4.5, unit: 'h', decides: 'doses of a plan are no further apart' };
 export const plannedDoseOff: Limit = { of: 'raise', value: 0.06, unit: 'of the dose', decides: 'doses of a plan are equal to this' };
 export const evenGapOff: Limit = { of: 'raise', value: 3, unit: 'min', decides: 'four doses at even times are a plan’s' };
-export const evenGapLeast: Limit = { of: 'raise', value: 1, unit: 'h', decides: 'closer doses are no plan’s, however even' };
-export const twiceApart: Limit = { of: 'raise', value: 2, unit: 'SD', decides: 'a reading separates two doses from one' };
+export const evenGapLeast: Limit = { of: 'raise', value: 1, unit: 'h', decides: 'doses closer than this are not from a plan, even if evenly spaced' };
+export const twiceApart: Limit = { of: 'raise', value: 2, unit: 'SD', decides: 'how far apart one dose and two must leave the level for a reading to tell them apart' };
 
 // What to do now
 export const mixing: Limit = { of: 'now', value: 2, unit: 'h', decides: 'a dose is mixed in' };
@@ -95,11 +95,11 @@ export const ammoniaWarning: Limit = { of: 'water', value: 0.05, unit: 'mg NH3/L
 export const ammoniaDanger: Limit = { of: 'water', value: 0.1, unit: 'mg NH3/L', decides: 'un-ionised ammonia is a danger' };
 export const waterTestAge: Limit = { of: 'water', value: 24, unit: 'h', decides: 'pH and the like hold for an ammonia test' };
 export const saltiest: Limit = { of: 'water', value: 42, unit: 'g/kg', decides: 'ammonia in saltier water is not judged' };
-export const copperTrace: Limit = { of: 'water', value: 0.25, unit: 'of the low limit', decides: 'a lower reading is no copper to speak of' };
+export const copperTrace: Limit = { of: 'water', value: 0.25, unit: 'of the low limit', decides: 'a lower reading counts as almost no copper' };
 
 // The meter and the level
 export const meterLeast: Limit = { of: 'meter', value: 0.01, unit: 'mg/L', decides: 'least error of an unknown meter' };
-export const meterOfAim: Limit = { of: 'meter', value: 40, unit: 'parts of the aim', decides: 'one is the error of an unknown meter' };
+export const meterOfAim: Limit = { of: 'meter', value: 40, unit: 'parts of the aim', decides: 'an unknown meter is taken to be off by one part' };
 export const drift: Limit = { of: 'meter', value: 0.01, unit: 'of the low limit', decides: 'how far a level wanders in a day' };
 export const shownChance: Limit = { of: 'meter', value: 0.95, unit: 'chance', decides: 'a reading shows the limit' };
 export const lossSulfate: Limit = { of: 'meter', value: 0.1, unit: 'a day', decides: 'usual loss of sulfate copper' };
@@ -126,7 +126,7 @@ export const swapFits: Limit = { of: 'odds', value: 3.5, unit: 'SD', decides: 'a
 export const swapOtherFits: Limit = { of: 'odds', value: 5.25, unit: 'SD', decides: 'the first of two swapped readings fits the second row' };
 export const swapLikelier: Limit = { of: 'odds', value: 20, unit: '−2·ln of a ratio', decides: 'two readings are swapped' };
 export const swapLooked: Limit = { of: 'odds', value: 1.5, unit: 'SD', decides: 'a reading is looked at for a swap' };
-export const otherBand: Limit = { of: 'odds', value: 2, unit: 'SD', decides: 'a reading this close to a band is of it' };
+export const otherBand: Limit = { of: 'odds', value: 2, unit: 'SD', decides: 'a reading this close to a band is taken to belong to it' };
 export const dipOfError: Limit = { of: 'odds', value: 0.5, unit: 'SD', decides: 'a fall between two tests is a dip' };
 
 // Changes of water, absorbers, top-off

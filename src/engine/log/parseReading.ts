@@ -4,7 +4,8 @@ import type { Cell } from '../units/cell.js';
 import { misplaced } from '../units/parseQuantity.js';
 import { shown } from '../units/shown.js';
 import { dimensions } from '../dimensions/dimensions.js';
-import { highestLevel, type Level, type Reading } from './reading.js';
+import { highestLevel } from '../units/readers/quantityReaders.js';
+import type { Level, Reading } from './reading.js';
 
 const number = String.raw`[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d+)?`;
 const unit = String.raw`[a-z%][a-z/% ]*?`;

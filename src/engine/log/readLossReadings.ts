@@ -6,7 +6,7 @@ import { serialDay } from '../units/quantity.js';
 import { shown } from '../units/shown.js';
 import { lossFault, type LossReading } from '../water/lossFault.js';
 import { isHeadingText, parallelRanges, type RawRange } from './parallelRanges.js';
-import { highestLevel } from './reading.js';
+import { highestLevel } from '../units/readers/quantityReaders.js';
 import { readReadings, type ReadingRanges } from './readReadings.js';
 import { rowTime } from './rowTime.js';
 

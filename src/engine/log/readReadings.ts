@@ -6,7 +6,7 @@ import { plainIsoSerial } from '../../base/plainIsoSerial.js';
 import { ColumnWriter } from './columnWriter.js';
 import { isHeadingText, parallelRanges, type RawRange } from './parallelRanges.js';
 import { plainLevel } from './plainLevel.js';
-import { highestLevel } from './reading.js';
+import { highestLevel } from '../units/readers/quantityReaders.js';
 import type { ReadingColumns, ReadingSink } from './readingColumns.js';
 import { RowReader } from './rowReader.js';
 

@@ -15,6 +15,3 @@ export interface Level {
   /** The number after a `<`, which stands for "somewhere from 0 to here". */
   readonly under?: number;
 }
-
-/** The highest level the software takes for a reading. [mg/L] */
-export const highestLevel = 20;

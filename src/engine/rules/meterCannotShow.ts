@@ -1,6 +1,6 @@
 import { meterFit } from '../chance/meterFit.js';
 import type { Card } from '../log/card.js';
-import { highestLevel } from '../log/reading.js';
+import { highestLevel } from '../units/readers/quantityReaders.js';
 import { copperMgPerLitre, levelTolerance } from '../units/quantity.js';
 import { daily, type Rule, type Found, type FindingWords } from './rule.js';
 import { levelText, percentText } from './phrases.js';

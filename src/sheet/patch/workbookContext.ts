@@ -1,7 +1,7 @@
 import { sharedStrings } from '../xlsx/sharedStrings.js';
 import { workbookPart } from '../xlsx/workbookPart.js';
 import { DateStyles } from './dateStyles.js';
-import { dynamicArrays } from './dynamicArrays.js';
+import { dynamicMark } from './dynamicMark.js';
 import type { OpenParts } from './openParts.js';
 import type { CellAt } from './sheetMap.js';
 
@@ -45,7 +45,7 @@ export function workbookContext(parts: OpenParts): WorkbookContext {
       date1904,
       dateStyles: new DateStyles(parts, partOfType('styles')),
       sharedTexts: () => (texts ??= textsOf(partOfType('sharedStrings'))),
-      dynamicMark: () => (mark ??= dynamicArrays(parts, workbook)),
+      dynamicMark: () => (mark ??= dynamicMark(parts, workbook)),
     },
   };
 }

@@ -4,7 +4,7 @@ import type { CellValue } from '../cell/cellValue.js';
 import type { TypedFormula } from '../cell/formulaText.js';
 import { formulaAsTyped } from '../formula/formulaAsTyped.js';
 import { givesMoments, type OutsideFunctions } from '../formula/outsideFunctions.js';
-import type { RunFormula } from '../run/runFormula.js';
+import type { FormulaState } from '../run/formulaState.js';
 
 /** What a cell of a book holds after its formula was worked out. */
 export interface CellAnswer extends CellPlace {
@@ -25,13 +25,13 @@ export interface CellAnswer extends CellPlace {
 }
 
 /** The answers of formulas, cell by cell: their own, those they fill, and those they filled before and no formula fills now. */
-export function cellAnswers(formulas: readonly RunFormula[], outside: OutsideFunctions): CellAnswer[] {
+export function cellAnswers(formulas: readonly FormulaState[], outside: OutsideFunctions): CellAnswer[] {
   const answers = formulas.flatMap((formula) => filledCells(formula, outside));
   const covered = new Set(answers.map(placeKey));
   return [...answers, ...formulas.flatMap(leftCells).filter((cell) => !covered.has(placeKey(cell)))];
 }
 
-function filledCells(formula: RunFormula, outside: OutsideFunctions): CellAnswer[] {
+function filledCells(formula: FormulaState, outside: OutsideFunctions): CellAnswer[] {
   const { sheet, row, column, outcome, filled, kind } = formula;
   if (outcome === undefined) throw new Error(`${formula.stored} was not worked out`);
   const area = outcome.isKept === true ? filled : formula.area;
@@ -54,7 +54,7 @@ function filledCells(formula: RunFormula, outside: OutsideFunctions): CellAnswer
   return answers;
 }
 
-function leftCells({ sheet, row, column, outcome, filled, area }: RunFormula): CellAnswer[] {
+function leftCells({ sheet, row, column, outcome, filled, area }: FormulaState): CellAnswer[] {
   const answers: CellAnswer[] = [];
   if (outcome?.isKept === true) return answers;
   eachCell(filled, (r, c) => {
@@ -64,7 +64,7 @@ function leftCells({ sheet, row, column, outcome, filled, area }: RunFormula): C
   return answers;
 }
 
-function isTime({ outcome }: RunFormula, column: number, outside: OutsideFunctions): boolean {
+function isTime({ outcome }: FormulaState, column: number, outside: OutsideFunctions): boolean {
   if (outcome?.calls === undefined) return outcome?.moments?.(column) === true;
   const { calls, grid } = outcome;
   const heading = grid.length > 1 ? grid[0]?.[column] : undefined;

@@ -4,7 +4,7 @@ import { loadedLibrary } from '../library/loadedLibrary.js';
 import { BookRun } from '../run/bookRun.js';
 import { needsLibrary } from '../run/formulaFunctions.js';
 import { FormulaTexts } from '../run/formulaTexts.js';
-import { runFormulas } from '../run/runFormulas.js';
+import { formulasOfBook } from '../run/formulasOfBook.js';
 import { cellAnswers, type CellAnswer } from './cellAnswers.js';
 
 interface EvaluationTerms {
@@ -23,7 +23,7 @@ export async function evaluatedBook(
   outside: OutsideFunctions,
   { now, all = false }: EvaluationTerms,
 ): Promise<CellAnswer[]> {
-  const formulas = runFormulas(book, outside);
+  const formulas = formulasOfBook(book, outside);
   const asked = all ? formulas : formulas.filter((formula) => formula.callsOutside);
   if (asked.length === 0) return [];
   const texts = new FormulaTexts(book);

@@ -5,8 +5,8 @@ import type { Book } from '../book/book.js';
 import type { OutsideFunctions } from '../formula/outsideFunctions.js';
 import { Dependents } from '../run/dependents.js';
 import { FormulaTexts } from '../run/formulaTexts.js';
-import type { RunFormula } from '../run/runFormula.js';
-import { runFormulas } from '../run/runFormulas.js';
+import type { FormulaState } from '../run/formulaState.js';
+import { formulasOfBook } from '../run/formulasOfBook.js';
 import type { CellAnswer } from './cellAnswers.js';
 import type { CellChange } from './plannedWrites.js';
 
@@ -24,7 +24,7 @@ interface RemarkParts {
 /** What the owner of a file should know about its fresh copy. */
 export function recalcRemarks({ book, outside, answers, changes, now }: RemarkParts): string[] {
   if (changes.length === 0) return keptRemarks(answers);
-  const formulas = runFormulas(book, outside);
+  const formulas = formulasOfBook(book, outside);
   const texts = new FormulaTexts(book);
   const others = formulas.filter((formula) => !formula.callsOutside);
   return [...keptRemarks(answers), ...clockRemarks(formulas, texts, now), ...readerRemarks(others, texts, changes)];
@@ -44,7 +44,7 @@ function keptRemarks(answers: readonly CellAnswer[]): string[] {
 }
 
 /** A cell that asks for the present time counted with the moment given, while the file still shows the stored one. */
-function clockRemarks(formulas: readonly RunFormula[], texts: FormulaTexts, now: number): string[] {
+function clockRemarks(formulas: readonly FormulaState[], texts: FormulaTexts, now: number): string[] {
   const clocks = formulas.filter((formula) => !formula.callsOutside && texts.asksForNow(formula));
   if (clocks.length === 0) return [];
   const read = new Dependents(formulas, (formula) => texts.references(formula));
@@ -58,7 +58,7 @@ function clockRemarks(formulas: readonly RunFormula[], texts: FormulaTexts, now:
   ];
 }
 
-function readerRemarks(others: readonly RunFormula[], texts: FormulaTexts, changes: readonly CellChange[]): string[] {
+function readerRemarks(others: readonly FormulaState[], texts: FormulaTexts, changes: readonly CellChange[]): string[] {
   const readers = new Dependents(others, (formula) => texts.references(formula)).of(
     changes.map((change) => ({ sheet: change.sheet, range: oneCell(change) })),
   );

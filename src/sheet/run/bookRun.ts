@@ -11,13 +11,13 @@ import { failedOutcome } from './formulaOutcome.js';
 import { FormulaRun } from './formulaRun.js';
 import type { FormulaTexts } from './formulaTexts.js';
 import { Placement } from './placement.js';
-import type { RunFormula } from './runFormula.js';
+import type { FormulaState } from './formulaState.js';
 import { SpillGround } from './spillGround.js';
 import { WaitingFormulas } from './waitingFormulas.js';
 
 interface BookRunTerms {
   readonly book: Book;
-  readonly formulas: readonly RunFormula[];
+  readonly formulas: readonly FormulaState[];
   readonly texts: FormulaTexts;
   readonly outside: OutsideFunctions;
   readonly library: FunctionLibrary | undefined;
@@ -32,14 +32,14 @@ const mostRounds = 20;
 export class BookRun {
   private readonly cells: BookCells;
   private readonly waiting = new WaitingFormulas();
-  private readonly chosen: Set<RunFormula>;
+  private readonly chosen: Set<FormulaState>;
   private readonly run: FormulaRun;
   private readonly placement: Placement;
   private others: Dependents | undefined;
 
   constructor(
     private readonly terms: BookRunTerms,
-    asked: ReadonlySet<RunFormula>,
+    asked: ReadonlySet<FormulaState>,
   ) {
     const { book, formulas, texts, outside, library, now } = terms;
     this.cells = new BookCells(book);
@@ -79,7 +79,7 @@ export class BookRun {
   }
 
   /** Formulas that read what changed after they had read it, and others that only now read cells that this run fills. */
-  private outdated(): RunFormula[] {
+  private outdated(): FormulaState[] {
     const changes = this.placement.takeChanges();
     if (changes.length === 0) return [];
     const stale = [...this.chosen].filter((formula) =>
@@ -92,7 +92,7 @@ export class BookRun {
   }
 
   /** Formulas not yet chosen that read the cells of these, and those whose references cannot be known. */
-  private dependents(of: readonly RunFormula[]): RunFormula[] {
+  private dependents(of: readonly FormulaState[]): FormulaState[] {
     if (this.chosen.size === this.terms.formulas.length) return [];
     const { texts, formulas } = this.terms;
     this.others ??= new Dependents(
@@ -105,7 +105,7 @@ export class BookRun {
     return [...new Set(fresh)];
   }
 
-  private giveUp(formulas: readonly RunFormula[]): void {
+  private giveUp(formulas: readonly FormulaState[]): void {
     for (const formula of formulas) {
       formula.outcome = failedOutcome(formula, new CircularReference(formula), this.cells);
       this.placement.settle(formula);

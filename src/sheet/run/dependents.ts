@@ -1,7 +1,7 @@
 import { cellKey } from '../address/cellKey.js';
 import { eachCell, overlaps, type CellRange } from '../address/cellRange.js';
 import type { FoundReferences } from '../formula/referencesIn.js';
-import type { RunFormula } from './runFormula.js';
+import type { FormulaState } from './formulaState.js';
 
 interface SheetArea {
   readonly sheet: string;
@@ -10,7 +10,7 @@ interface SheetArea {
 
 interface Read {
   readonly range: CellRange;
-  readonly by: RunFormula[];
+  readonly by: FormulaState[];
 }
 
 interface SheetReads {
@@ -23,9 +23,9 @@ interface SheetReads {
 export class Dependents {
   private readonly sheets = new Map<string, SheetReads>();
   /** Those that can read cells that no reference in them shows. */
-  readonly doubtful: RunFormula[] = [];
+  readonly doubtful: FormulaState[] = [];
 
-  constructor(formulas: readonly RunFormula[], referencesOf: (formula: RunFormula) => FoundReferences) {
+  constructor(formulas: readonly FormulaState[], referencesOf: (formula: FormulaState) => FoundReferences) {
     for (const formula of formulas) {
       const { ranges, more } = referencesOf(formula);
       if (more) this.doubtful.push(formula);
@@ -34,8 +34,8 @@ export class Dependents {
   }
 
   /** The formulas that read these cells, those that read what they fill, and so on. */
-  of(areas: readonly SheetArea[]): Set<RunFormula> {
-    const found = new Set<RunFormula>();
+  of(areas: readonly SheetArea[]): Set<FormulaState> {
+    const found = new Set<FormulaState>();
     const open = [...areas];
     for (let area = open.pop(); area !== undefined; area = open.pop()) {
       for (const formula of this.readers(area)) {
@@ -47,10 +47,10 @@ export class Dependents {
     return found;
   }
 
-  private readers({ sheet, range }: SheetArea): RunFormula[] {
+  private readers({ sheet, range }: SheetArea): FormulaState[] {
     const reads = this.sheets.get(sheet.toLowerCase());
     if (reads === undefined) return [];
-    const readers: RunFormula[] = [];
+    const readers: FormulaState[] = [];
     const take = (read: Read | undefined): void => read?.by.forEach((formula) => readers.push(formula));
     for (const read of reads.ranges.values()) if (overlaps(read.range, range)) take(read);
     const size = (range.lastRow - range.firstRow + 1) * (range.lastColumn - range.firstColumn + 1);
@@ -60,7 +60,7 @@ export class Dependents {
     return readers;
   }
 
-  private note(formula: RunFormula, sheet: string, range: CellRange): void {
+  private note(formula: FormulaState, sheet: string, range: CellRange): void {
     const reads = this.sheets.get(sheet) ?? { cells: new Map<number, Read>(), ranges: new Map<string, Read>() };
     this.sheets.set(sheet, reads);
     const { firstRow, firstColumn, lastRow, lastColumn } = range;

@@ -9,7 +9,7 @@ import { UnreadableFormula } from '../formula/formulaNode.js';
 import { calledFunctions } from '../formula/functionName.js';
 import type { Answer, OutsideFunctions } from '../formula/outsideFunctions.js';
 import type { FunctionLibrary } from '../library/functionLibrary.js';
-import type { Refusal } from './runFormula.js';
+import type { Refusal } from './formulaState.js';
 
 interface CallPlace {
   readonly place: CellPlace;

@@ -3,13 +3,13 @@ import { errorCell, isCellError, type CellValue } from '../cell/cellValue.js';
 import { CircularReference, type Grid } from '../evaluate/value.js';
 import { UnreadableFormula } from '../formula/formulaNode.js';
 import type { BookCells } from './bookCells.js';
-import type { Outcome, RunFormula } from './runFormula.js';
+import type { Outcome, FormulaState } from './formulaState.js';
 
 /** Larger areas are not searched for the cause of an error. */
 const mostLookedAt = 100_000;
 
 /** What becomes of a formula that could not be worked out. A fault of our own is thrown on. */
-export function failedOutcome(formula: RunFormula, fault: unknown, cells: BookCells): Outcome {
+export function failedOutcome(formula: FormulaState, fault: unknown, cells: BookCells): Outcome {
   if (fault instanceof CircularReference) {
     const reason = 'the formula reads its own cell, or cells that depend on it; break the loop';
     return { grid: shapedAnswer(errorCell('#REF!'), formula), reason };
@@ -26,7 +26,7 @@ export function failedOutcome(formula: RunFormula, fault: unknown, cells: BookCe
  * An answer in the shape of the formula's cells: one cell takes the first; a fixed array formula repeats one cell, row or
  * column over its cells, leaves out what does not fit and shows `#N/A` where there is nothing. A blank shows as 0.
  */
-export function shapedAnswer(answer: CellValue | Grid, { kind, filled }: RunFormula): CellValue[][] {
+export function shapedAnswer(answer: CellValue | Grid, { kind, filled }: FormulaState): CellValue[][] {
   const grid: Grid = Array.isArray(answer) ? (answer as Grid) : [[answer as CellValue]];
   if (kind === 'cell') return [[grid[0]?.[0] ?? 0]];
   if (kind === 'dynamic') return grid.map((row) => row.map((cell) => cell ?? 0));
@@ -41,7 +41,7 @@ export function shapedAnswer(answer: CellValue | Grid, { kind, filled }: RunForm
 }
 
 /** Why the answer of a formula is an error: what a function from outside said, or the first such error among the cells it reads. */
-export function errorReason(formula: RunFormula, cells: BookCells): string | undefined {
+export function errorReason(formula: FormulaState, cells: BookCells): string | undefined {
   const answer = formula.outcome?.grid[0]?.[0];
   if (!isCellError(answer)) return undefined;
   const code = answer.basicValue;

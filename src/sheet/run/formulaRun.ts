@@ -11,7 +11,7 @@ import type { FormulaFunctions } from './formulaFunctions.js';
 import { failedOutcome, shapedAnswer } from './formulaOutcome.js';
 import type { FormulaTexts } from './formulaTexts.js';
 import { momentColumns, type MomentColumns } from './momentColumns.js';
-import type { Refusal, RunFormula } from './runFormula.js';
+import type { Refusal, FormulaState } from './formulaState.js';
 import type { WaitingFormulas } from './waitingFormulas.js';
 
 interface RunParts {
@@ -23,15 +23,15 @@ interface RunParts {
   /** [serial day] */
   readonly now: number;
   /** Array formulas by the cell they stand in. */
-  arrayAt(place: CellPlace): RunFormula | undefined;
+  arrayAt(place: CellPlace): FormulaState | undefined;
   /** Puts an outcome into the cells of its formula. */
-  settle(formula: RunFormula): void;
+  settle(formula: FormulaState): void;
 }
 
 /** Works formulas out, those that they read before them. */
 export class FormulaRun implements World {
   readonly now: number;
-  private current: RunFormula | undefined;
+  private current: FormulaState | undefined;
   private clock = 0;
 
   constructor(private readonly parts: RunParts) {
@@ -39,7 +39,7 @@ export class FormulaRun implements World {
   }
 
   /** Works a formula out, before it what its text names: without going deeper with every formula of a long chain. */
-  workOut(first: RunFormula): void {
+  workOut(first: FormulaState): void {
     const open = [first];
     for (let formula = open.at(-1); formula !== undefined; formula = open.at(-1)) {
       if (formula.state === 'waiting') {
@@ -88,12 +88,12 @@ export class FormulaRun implements World {
   }
 
   /** Works out a formula whose cells are wanted now. */
-  ready(formula: RunFormula): void {
+  ready(formula: FormulaState): void {
     if (formula.state === 'running') throw new CircularReference(formula);
     if (formula.state === 'waiting' || formula.state === 'planned') this.work(formula);
   }
 
-  private work(formula: RunFormula): void {
+  private work(formula: FormulaState): void {
     const before = this.current;
     this.current = formula;
     this.clock += 1;
@@ -112,7 +112,7 @@ export class FormulaRun implements World {
     if (circle !== undefined && circle.of !== formula) throw circle;
   }
 
-  private answer(formula: RunFormula): void {
+  private answer(formula: FormulaState): void {
     const node = parsedFormula(this.parts.texts.plainText(formula));
     const scope = { world: this, place: formula, names: new Map(), intersects: formula.kind === 'cell' };
     const value = formulaValue(node, { ...scope, evaluate: formulaValue });
@@ -125,7 +125,7 @@ export class FormulaRun implements World {
     formula.outcome = { grid: shapedAnswer(read, formula), ...gives };
   }
 
-  private moments(node: FormulaNode, { sheet, headings }: RunFormula): MomentColumns {
+  private moments(node: FormulaNode, { sheet, headings }: FormulaState): MomentColumns {
     const { cells } = this.parts;
     const showsDays = (name: string | undefined, range: CellRange): MomentColumns => {
       const read = cells.sheetNamed(name ?? sheet);

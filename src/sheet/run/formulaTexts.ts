@@ -6,29 +6,29 @@ import { calledFunctions } from '../formula/functionName.js';
 import { parsedFormula } from '../formula/parsedFormula.js';
 import { plainReferences } from '../formula/plainReferences.js';
 import { referencesIn, type FoundReferences } from '../formula/referencesIn.js';
-import type { RunFormula } from './runFormula.js';
+import type { FormulaState } from './formulaState.js';
 
 /** The formulas of a book with their names and parts of tables explained, each worked on once. */
 export class FormulaTexts {
-  private readonly plain = new Map<RunFormula, StoredFormula>();
-  private readonly found = new Map<RunFormula, FoundReferences>();
+  private readonly plain = new Map<FormulaState, StoredFormula>();
+  private readonly found = new Map<FormulaState, FoundReferences>();
 
   constructor(private readonly book: Pick<Book, 'tables' | 'names'>) {}
 
-  plainText(formula: RunFormula): StoredFormula {
+  plainText(formula: FormulaState): StoredFormula {
     const known = this.plain.get(formula) ?? this.explained(formula.stored, formula);
     this.plain.set(formula, known);
     return known;
   }
 
-  references(formula: RunFormula): FoundReferences {
+  references(formula: FormulaState): FoundReferences {
     const known = this.found.get(formula) ?? referencesIn(this.plainText(formula));
     this.found.set(formula, known);
     return known;
   }
 
   /** Whether a formula asks for the present moment or day. */
-  asksForNow(formula: RunFormula): boolean {
+  asksForNow(formula: FormulaState): boolean {
     const text = this.plainText(formula);
     return /NOW|TODAY/i.test(text) && calledFunctions(text).some((name) => name === 'NOW' || name === 'TODAY');
   }

@@ -11,7 +11,7 @@ import type { Answer, OutsideFunctions } from '../formula/outsideFunctions.js';
 import { parsedFormula } from '../formula/parsedFormula.js';
 import { loadedLibrary } from '../library/loadedLibrary.js';
 import { FormulaFunctions, needsLibrary, outsideAnswer } from './formulaFunctions.js';
-import type { Refusal } from './runFormula.js';
+import type { Refusal } from './formulaState.js';
 
 interface LooseTerms {
   readonly outside: OutsideFunctions;

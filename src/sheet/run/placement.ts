@@ -4,23 +4,23 @@ import { sameCell } from '../cell/sameCell.js';
 import { Area, CircularReference } from '../evaluate/value.js';
 import type { BookCells } from './bookCells.js';
 import { errorReason } from './formulaOutcome.js';
-import type { Outcome, RunFormula } from './runFormula.js';
+import type { Outcome, FormulaState } from './formulaState.js';
 import type { SpillGround } from './spillGround.js';
 
 interface PlacementParts {
   readonly cells: BookCells;
   readonly ground: SpillGround;
   /** Whether a formula is only worked out because what it reads cannot be known. */
-  isDoubtful(formula: RunFormula): boolean;
+  isDoubtful(formula: FormulaState): boolean;
   /** Works a formula out if it is not yet. */
-  ready(formula: RunFormula): void;
+  ready(formula: FormulaState): void;
 }
 
 /** Cells that changed after others may have read them. */
 interface LateChange {
   readonly sheet: string;
   readonly range: CellRange;
-  readonly by: RunFormula;
+  readonly by: FormulaState;
 }
 
 /** Puts answers into the cells of their formulas. */
@@ -35,7 +35,7 @@ export class Placement {
     return changes;
   }
 
-  settle(formula: RunFormula): void {
+  settle(formula: FormulaState): void {
     const { outcome } = formula;
     if (outcome === undefined || outcome.isKept === true) return;
     if (this.isWorse(formula, outcome)) {
@@ -56,12 +56,12 @@ export class Placement {
   }
 
   /** A formula whose references cannot be known ends in an error here, and did not when it was stored. */
-  private isWorse(formula: RunFormula, { grid }: Outcome): boolean {
+  private isWorse(formula: FormulaState, { grid }: Outcome): boolean {
     if (!isCellError(grid[0]?.[0]) || !this.parts.isDoubtful(formula)) return false;
     return !isCellError(this.parts.cells.sheet(formula.sheet).value(formula.row, formula.column));
   }
 
-  private hindrance(formula: RunFormula, area: CellRange): string | undefined {
+  private hindrance(formula: FormulaState, area: CellRange): string | undefined {
     const { ground } = this.parts;
     for (const rival of ground.rivals(formula, area)) {
       try {
@@ -73,7 +73,7 @@ export class Placement {
     return ground.hindrance(formula, area);
   }
 
-  private put(formula: RunFormula, outcome: Outcome, area: CellRange): void {
+  private put(formula: FormulaState, outcome: Outcome, area: CellRange): void {
     const { cells, ground } = this.parts;
     const sheet = cells.sheet(formula.sheet);
     const before = formula.area;
@@ -99,7 +99,7 @@ export class Placement {
   }
 }
 
-function areaOf({ row, column }: RunFormula, grid: Outcome['grid']): CellRange {
+function areaOf({ row, column }: FormulaState, grid: Outcome['grid']): CellRange {
   const [height, width] = [grid.length, grid[0]?.length ?? 1];
   return { firstRow: row, firstColumn: column, lastRow: row + height - 1, lastColumn: column + width - 1 };
 }

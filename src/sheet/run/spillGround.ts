@@ -3,7 +3,7 @@ import { cellKey } from '../address/cellKey.js';
 import { eachCell, overlaps, type CellRange } from '../address/cellRange.js';
 import { sheetLimits } from '../address/sheetLimits.js';
 import type { Book, BookSheet, BookTable } from '../book/book.js';
-import type { RunFormula } from './runFormula.js';
+import type { FormulaState } from './formulaState.js';
 
 /** Where array formulas of a book may spread: over cells that hold nothing, and over those that they fill already. */
 export class SpillGround {
@@ -11,9 +11,9 @@ export class SpillGround {
   private readonly tables: readonly BookTable[];
   /** Cells that array formulas filled as stored: their values do not count as content. */
   private readonly filledBefore = new Map<string, Set<number>>();
-  private readonly owners = new Map<string, Map<number, RunFormula>>();
+  private readonly owners = new Map<string, Map<number, FormulaState>>();
 
-  constructor(book: Book, formulas: readonly RunFormula[]) {
+  constructor(book: Book, formulas: readonly FormulaState[]) {
     this.sheets = new Map(book.sheets.map((sheet) => [sheet.name, sheet]));
     this.tables = book.tables;
     for (const formula of formulas) {
@@ -25,12 +25,12 @@ export class SpillGround {
     }
   }
 
-  take(formula: RunFormula, area: CellRange): void {
+  take(formula: FormulaState, area: CellRange): void {
     const owners = this.ownersIn(formula.sheet);
     eachCell(area, (row, column) => owners.set(cellKey(row, column), formula));
   }
 
-  release(formula: RunFormula): void {
+  release(formula: FormulaState): void {
     const owners = this.ownersIn(formula.sheet);
     eachCell(formula.area, (row, column) => {
       if (owners.get(cellKey(row, column)) === formula) owners.delete(cellKey(row, column));
@@ -38,9 +38,9 @@ export class SpillGround {
   }
 
   /** Array formulas that fill a cell of an area now. */
-  rivals(formula: RunFormula, area: CellRange): RunFormula[] {
+  rivals(formula: FormulaState, area: CellRange): FormulaState[] {
     const owners = this.ownersIn(formula.sheet);
-    const found = new Set<RunFormula>();
+    const found = new Set<FormulaState>();
     eachCell(area, (row, column) => {
       const owner = owners.get(cellKey(row, column));
       if (owner !== undefined && owner !== formula) found.add(owner);
@@ -49,7 +49,7 @@ export class SpillGround {
   }
 
   /** Why a formula cannot fill an area; undefined where it can. */
-  hindrance(formula: RunFormula, area: CellRange): string | undefined {
+  hindrance(formula: FormulaState, area: CellRange): string | undefined {
     if (area.firstRow === area.lastRow && area.firstColumn === area.lastColumn) return undefined;
     const fills = `the answer fills ${addressRange(area)}`;
     if (area.lastRow >= sheetLimits.rows || area.lastColumn >= sheetLimits.columns) {
@@ -64,7 +64,7 @@ export class SpillGround {
     return cell === undefined ? undefined : `${fills}, and ${cell} is not empty; clear it or move the formula`;
   }
 
-  private contentIn(formula: RunFormula, area: CellRange): string | undefined {
+  private contentIn(formula: FormulaState, area: CellRange): string | undefined {
     const owners = this.ownersIn(formula.sheet);
     const before = this.filledBefore.get(formula.sheet);
     const rows = this.sheets.get(formula.sheet)?.rows ?? [];
@@ -80,8 +80,8 @@ export class SpillGround {
     return found;
   }
 
-  private ownersIn(sheet: string): Map<number, RunFormula> {
-    const owners = this.owners.get(sheet) ?? new Map<number, RunFormula>();
+  private ownersIn(sheet: string): Map<number, FormulaState> {
+    const owners = this.owners.get(sheet) ?? new Map<number, FormulaState>();
     this.owners.set(sheet, owners);
     return owners;
   }

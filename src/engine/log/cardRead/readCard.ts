@@ -16,6 +16,7 @@ import {
 import { choiceIn, confirmIn, wholeNumberIn } from '../../units/readers/choiceReaders.js';
 import { meterPercentIn } from '../../units/readers/percentReaders.js';
 import {
+  highestLevel,
   quantityReader,
   accuracyIn,
   daysIn,
@@ -110,7 +111,7 @@ function salinityOnCard(cell: Cell): Reader<PracticalSalinity> {
   };
 }
 
-const aimIn = quantityReader('level', { above: 0, max: 20 }, copperMgPerLitre);
+const aimIn = quantityReader('level', { above: 0, max: highestLevel }, copperMgPerLitre);
 
 const dosesIn = (cell: Cell) => wholeNumberIn(cell, { min: 1, max: 24 });
 

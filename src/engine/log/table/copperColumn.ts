@@ -4,7 +4,8 @@ import { dimensions, type Dimension } from '../../dimensions/dimensions.js';
 import type { HeadingRead } from '../headings/readHeadings.js';
 import { parseReading } from '../parseReading.js';
 import { plainLevel } from '../plainLevel.js';
-import { highestLevel, type Level } from '../reading.js';
+import { highestLevel } from '../../units/readers/quantityReaders.js';
+import type { Level } from '../reading.js';
 import { copperStates, type Log } from './log.js';
 import type { ReadRows } from './timedRows.js';
 

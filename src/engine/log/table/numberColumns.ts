@@ -1,5 +1,6 @@
 import type { Limits } from '../../result/problem.js';
 import { isBlank, type Cell } from '../../units/cell.js';
+import { highestLevel } from '../../units/readers/quantityReaders.js';
 import { dimensions, type DimensionName } from '../../dimensions/dimensions.js';
 import type { HeadingRead } from '../headings/readHeadings.js';
 import type { NumberColumn } from './columnNumbers.js';
@@ -17,7 +18,7 @@ const notNegative: Limits = { min: 0 };
 const kinds: Readonly<Record<NumberKind, Kind>> = {
   dose: { dimension: 'millilitres', limits: notNegative },
   change: { dimension: 'litres', limits: notNegative },
-  replacement: { dimension: 'level', limits: { min: 0, max: 20 } },
+  replacement: { dimension: 'level', limits: { min: 0, max: highestLevel } },
   'top-off': { dimension: 'litres', limits: notNegative },
   salinity: { dimension: 'salinity', limits: { min: 0, max: 60 } },
   temperature: { dimension: 'celsius', limits: { min: 0, max: 45 } },

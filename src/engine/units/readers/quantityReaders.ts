@@ -55,7 +55,7 @@ export const hoursIn = quantityReader('hours', aboveZero, quantity.hours);
 export const daysIn = quantityReader('days', { above: 0, max: 3650 }, quantity.days);
 
 /** The highest level taken for one. [mg/L] */
-const highestLevel = 20;
+export const highestLevel = 20;
 
 /** A copper level that must be known: without it there is no answer yet. */
 export function levelIn(cell: Cell): Reader<quantity.CopperMgPerLitre> {

@@ -24,7 +24,7 @@ const metadata = {
  * The number that the attribute `cm` of a cell needs for its formula to be a dynamic array. A file without
  * metadata gets the part `xl/metadata.xml` and what leads to it; existing metadata is kept and added to.
  */
-export function dynamicArrays(parts: OpenParts, workbook: string): string {
+export function dynamicMark(parts: OpenParts, workbook: string): string {
   const part = linkedPart(parts, workbook, metadata.type) ?? addLinkedPart(parts, workbook, metadata);
   const text = parts.text(part) ?? metadata.text;
   const known = metadataMap(text, part);

@@ -14,7 +14,7 @@ interface VolumeCell {
 }
 
 /** The card that a cell named as a volume belongs to, none where no form or band stands near it. */
-export function cardAround(volume: VolumeCell): FoundCard[] {
+export function cardAroundVolume(volume: VolumeCell): FoundCard[] {
   const { sheet, row, column } = volume;
   if (!saysNumber(valueAt(sheet, row, column + 1))) return [];
   const rows = new Map<CardName, number>([['volume', row]]);

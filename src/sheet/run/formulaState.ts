@@ -24,7 +24,7 @@ export interface Outcome {
 }
 
 /** A formula of a book and how far its calculation has come. */
-export interface RunFormula extends CellPlace {
+export interface FormulaState extends CellPlace {
   readonly stored: StoredFormula;
   /** One cell; an array formula that fills fixed cells; one that grows and shrinks. */
   readonly kind: 'cell' | 'array' | 'dynamic';

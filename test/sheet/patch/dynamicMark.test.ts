@@ -1,4 +1,4 @@
-import { dynamicArrays } from '../../../src/sheet/patch/dynamicArrays';
+import { dynamicMark } from '../../../src/sheet/patch/dynamicMark';
 import { OpenParts } from '../../../src/sheet/patch/openParts';
 import { partIn, smallWorkbook } from './smallWorkbook';
 
@@ -9,12 +9,12 @@ const property = (collapsed: number): string =>
 
 function marked(metadata?: string): { mark: string; file: Uint8Array } {
   const parts = new OpenParts(smallWorkbook({ sheet: '', ...(metadata !== undefined && { metadata }) }));
-  const mark = dynamicArrays(parts, 'xl/workbook.xml');
-  expect(dynamicArrays(parts, 'xl/workbook.xml')).toBe(mark);
+  const mark = dynamicMark(parts, 'xl/workbook.xml');
+  expect(dynamicMark(parts, 'xl/workbook.xml')).toBe(mark);
   return { mark, file: parts.file() };
 }
 
-describe('dynamicArrays', () => {
+describe('dynamicMark', () => {
   it('adds the part, its relation and its type to a file without', () => {
     const { mark, file } = marked();
     expect(mark).toBe('1');

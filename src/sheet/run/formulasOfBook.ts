@@ -3,10 +3,10 @@ import type { Book, BookCell } from '../book/book.js';
 import { callsOutside } from '../formula/functionName.js';
 import type { OutsideNames } from '../formula/outsideFunctions.js';
 import { FormulaTexts } from './formulaTexts.js';
-import type { RunFormula } from './runFormula.js';
+import type { FormulaState } from './formulaState.js';
 
 /** The formulas of a book, sheet by sheet and row by row. */
-export function runFormulas(book: Book, outside: OutsideNames): RunFormula[] {
+export function formulasOfBook(book: Book, outside: OutsideNames): FormulaState[] {
   const formulas = writtenFormulas(book, outside);
   if (!book.names.some(({ formula }) => callsOutside(formula, outside))) return formulas;
   const texts = new FormulaTexts(book);
@@ -16,7 +16,7 @@ export function runFormulas(book: Book, outside: OutsideNames): RunFormula[] {
   }));
 }
 
-function writtenFormulas(book: Book, outside: OutsideNames): RunFormula[] {
+function writtenFormulas(book: Book, outside: OutsideNames): FormulaState[] {
   return book.sheets.flatMap(({ name, rows }) =>
     rows.flatMap((cells, row) =>
       (cells ?? []).flatMap((cell, column) => {
@@ -31,8 +31,8 @@ function writtenFormulas(book: Book, outside: OutsideNames): RunFormula[] {
 function runFormula(
   cell: BookCell,
   place: CellPlace,
-  formula: Pick<RunFormula, 'stored' | 'callsOutside'>,
-): RunFormula {
+  formula: Pick<FormulaState, 'stored' | 'callsOutside'>,
+): FormulaState {
   const filled = cell.fills ?? oneCell(place);
   return {
     ...place,
