@@ -11,6 +11,7 @@ import { headingRowOf, headingsIn, type LogRange } from './logRange.js';
 import { changeColumns, numberColumn, replacementColumns } from './numberColumns.js';
 import { TimeReader } from './rowTimes.js';
 import { textColumn } from './textColumn.js';
+import { zerosAsBlanks } from './zerosAsBlanks.js';
 import { timedRows } from './timedRows.js';
 
 interface LogReading {
@@ -27,7 +28,9 @@ export function readLog({ log, gallon, needs }: LogReading): Result<Log, Problem
   if (!headings.ok) return headings;
   const missing = needs.find((kind) => headingsOf(headings.value, kind).length === 0);
   if (missing !== undefined) return refuse({ code: 'missing-heading', kind: missing });
-  return ok(columnsOf({ log, gallon, headings: headings.value, headingRow }));
+  return ok(
+    columnsOf({ log: zerosAsBlanks(log, headingRow, headings.value), gallon, headings: headings.value, headingRow }),
+  );
 }
 
 interface HeadedLog {
