@@ -1,6 +1,7 @@
 import type { Place, Problem } from '../result/problem.js';
 import { ok, refuse, type Result } from '../result/result.js';
 import type { Cell } from '../units/cell.js';
+import { isUnclearComma } from '../units/decimalText.js';
 import { misplaced } from '../units/parseQuantity.js';
 import { shown } from '../units/shown.js';
 import { dimensions } from '../dimensions/dimensions.js';
@@ -93,7 +94,7 @@ function inMilligramsPerLitre(
   at: Place,
   given: string,
 ): Result<number, Problem> {
-  if (/,\d{3}(?!\d)/.test(text)) return refuse({ code: 'three-digits-after-comma', at, given });
+  if (isUnclearComma(text)) return refuse({ code: 'three-digits-after-comma', at, given });
   const value = Number(text.replace(',', '.'));
   if (unitText === undefined) return ok(value);
   const { convert, known } = dimensions.level;

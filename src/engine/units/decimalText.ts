@@ -2,7 +2,7 @@
 interface DecimalText {
   readonly value: number;
   readonly rest: string;
-  /** "1,250" is ambiguous: 1.25 or 1250. */
+  /** "1,250" is ambiguous: 1.25 or 1250. "0,185" cannot be thousands. */
   readonly unclear: boolean;
 }
 
@@ -15,5 +15,10 @@ export function decimalText(text: string): DecimalText | null {
   const [, digits = '', rest = ''] = match;
   const value = Number(digits.replace(',', '.'));
   if (!Number.isFinite(value)) return null;
-  return { value, rest: rest.trim(), unclear: /,\d{3}(?!\d)/.test(digits) };
+  return { value, rest: rest.trim(), unclear: isUnclearComma(digits) };
+}
+
+/** Three digits after a comma, unless nothing but a 0 stands before it. */
+export function isUnclearComma(digits: string): boolean {
+  return /,\d{3}(?!\d)/.test(digits) && !/^[+-]?0?,/.test(digits);
 }

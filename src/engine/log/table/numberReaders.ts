@@ -50,7 +50,9 @@ function shareOf(cell: Cell, row: number): Result<number | Share, Problem> {
 }
 
 /** Specific gravity where the heading says so or the number can be nothing else, taken at 25 °C over 25 °C. */
-const readSalinity: ReadNumber = (cell, column, row) => {
+const readSalinity: ReadNumber = (written, column, row) => {
+  // Sea water has a specific gravity just above 1 and no salinity near 1,025: the comma is a decimal one.
+  const cell = withPoint(written);
   const { unit, ...own } = column;
   const value = columnNumber(cell, { ...own, unit: unit === 'sg' ? null : unit }, { row });
   if (!value.ok || value.value < 0.99 || value.value > 1.04) return value;
@@ -63,6 +65,10 @@ const readSalinity: ReadNumber = (cell, column, row) => {
     ? salinity
     : refuse({ code: 'out-of-limits', at: { row }, given: shown(cell), limits: { min: 1, max: 1.032 }, unit: '' });
 };
+
+function withPoint(cell: Cell): Cell {
+  return typeof cell === 'string' ? cell.replace(/^(\s*1),(0\d\d)(?!\d)/, '$1.$2') : cell;
+}
 
 /** No tank stands at 46 °C: a bare number above it is in °F. */
 const readTemperature: ReadNumber = (cell, column, row) => {

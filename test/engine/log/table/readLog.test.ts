@@ -212,6 +212,19 @@ describe('readLog', () => {
     ]);
   });
 
+  it('reads a comma that cannot be one of thousands as a decimal one', () => {
+    const heading = ['When', 'Cu', 'Salinity', 'NH3'];
+    const log = logOf([heading, [46082, '0,185', '1,025', '0,125 ppm'], [46083, '1,250', '35,5', '1,025']]);
+    expect([...log.low]).toEqual([0.185, NaN]);
+    expect(log.numbers.salinity?.[0]).toBeCloseTo(33.1, 0);
+    expect(log.numbers.salinity?.[1]).toBe(35.5);
+    expect([...(log.numbers.ammonia ?? [])]).toEqual([0.125, NaN]);
+    expect(log.faults.map(({ row, kind }) => [row, kind])).toEqual([
+      [3, 'copper'],
+      [3, 'ammonia'],
+    ]);
+  });
+
   it('says which heading is missing', () => {
     const range = [
       ['When', 'Weather'],
