@@ -20,7 +20,7 @@ export function plotNotes({ readings, course, breaks }: PlotData, drawn: Drawn):
     .slice(0, mostNamed)
     .map(({ text, when, row }) => `${text} mg/L on ${isoFromSerial(when)} (row ${row})`);
   const leaves = course.some(({ expected }) => expected > drawn.levels.high)
-    ? ' The level by mass balance leaves the scale as well.'
+    ? ' The level by mass balance goes off the scale too.'
     : '';
   const rest = off.length > mostNamed ? [`${off.length - mostNamed} more`] : [];
   return [
@@ -34,7 +34,7 @@ export function plotNotes({ readings, course, breaks }: PlotData, drawn: Drawn):
       ? []
       : ['No level by mass balance: doses without a strength on the card, or no reading to start from.']),
     ...(drawn.readings < readings.length
-      ? [`Of ${readings.length} readings the lowest and the highest of each pixel are drawn.`]
+      ? [`Of ${readings.length} readings, the lowest and the highest in each pixel are drawn.`]
       : []),
     ...(drawn.unnamed > 0 ? [`${drawn.unnamed} of ${breaks.length} breaks are drawn without a label.`] : []),
   ];

@@ -45,7 +45,7 @@ function holdWords({ holds, breaks, untested, wantedDays }: PlotData): string[] 
   const enough = holds.filter(({ standing }) => standing === 'enough').length;
   const running = holds.find(({ standing }) => standing === 'running');
   const which = enough > 0 ? `${enough} lasted` : 'none lasted';
-  const run = running === undefined ? '' : `, and one runs since ${isoFromSerial(running.from)}`;
+  const run = running === undefined ? '' : `, and one has been running since ${isoFromSerial(running.from)}`;
   const count = holds.length === 1 ? 'There is one hold, of' : `There are ${holds.length} holds, the longest of`;
   const first =
     holds.length === 0
@@ -61,7 +61,7 @@ function holdWords({ holds, breaks, untested, wantedDays }: PlotData): string[] 
   const gaps =
     untested.length === 0
       ? ''
-      : `${untested.length} ${untested.length === 1 ? 'stretch' : 'stretches'} of a hold went untested for over 36 h, the longest ${hours.toFixed(0)} h`;
+      : `${untested.length} ${untested.length === 1 ? 'stretch' : 'stretches'} of a hold went without a test for over 36 h, the longest ${hours.toFixed(0)} h`;
   const broken =
     breaks.length === 0
       ? 'No break'

@@ -41,7 +41,7 @@ const statusText: Readonly<Record<(typeof references)[ReferenceKey]['status'], s
   copy: 'read in a copy',
   derived: 'worked out',
   memory: 'from memory, not read',
-  practice: 'the usual way of the trade',
+  practice: 'from experience',
 };
 
 function holdText({ band, days, longestGap, confirm }: Card): string {
@@ -56,13 +56,13 @@ function holdText({ band, days, longestGap, confirm }: Card): string {
 }
 
 const levelModelText =
-  'Doses, water changes, top-offs, evaporation and a steady loss are reckoned through the net volume from event to event, and a reading pulls the level toward itself by as much as its meter is to be trusted. ' +
-  'Readings before and after a moment count alike, and the loss is estimated from the log itself. ' +
-  'The 95 % band holds the meter’s error, the drift of the level and the uncertainty of the loss; errors that a meter makes alike on every day are not in it.';
+  'Doses, water changes, top-offs, evaporation and a steady loss are carried through the net volume from event to event, and each reading pulls the level toward itself as far as its meter can be trusted. ' +
+  'Readings before and after a moment count equally, and the loss is estimated from the log itself. ' +
+  'The 95 % band covers the meter’s error, the drift of the level and the uncertainty of the loss; it does not cover an error that a meter repeats every day.';
 
 const rowText =
-  'Fixed rules look at the rows, and each finding names the row of the sheet, the reason and the source. ' +
-  'Text from the file that a spreadsheet would take for a formula stands in quotation marks, so that it stays text when it is pasted.';
+  'Fixed rules check the rows, and each finding names the row of the sheet, the reason and the source. ' +
+  'Text from the file that a spreadsheet would take for a formula is put in quotation marks, so that it stays text when pasted.';
 
 /** What holds wherever copper is used, and what a report cannot do. */
 export function cautionsSection(): Markup {

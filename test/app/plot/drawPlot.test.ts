@@ -92,7 +92,7 @@ describe('drawPlot', () => {
     expect(below.length).toBe(20);
     const rows = new Set(drawn.map((mark) => Number(mark.getAttribute('data-row'))));
     expect(below.filter(({ row }) => !rows.has(row))).toEqual([]);
-    expect(svg.textContent).toContain('Of 20000 readings the lowest and the highest of each pixel are drawn.');
+    expect(svg.textContent).toContain('Of 20000 readings, the lowest and the highest in each pixel are drawn.');
     expect(svg.outerHTML.length).toBeLessThan(700_000);
   });
 

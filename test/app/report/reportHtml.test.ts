@@ -76,7 +76,7 @@ describe('reportHtml', () => {
       const place = /\[(\d+)\]$/.exec(source)?.[1];
       const listed = past.querySelector(`#source-${place}`)?.textContent ?? '';
       expect(listed).toContain(source.replace(/ \[\d+\]$/, ''));
-      expect(listed).toMatch(/\((read|read in a copy|worked out|from memory, not read|the usual way of the trade)\)$/);
+      expect(listed).toMatch(/\((read|read in a copy|worked out|from memory, not read|from experience)\)$/);
     }
   });
 

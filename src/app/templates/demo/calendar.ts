@@ -20,7 +20,7 @@ export const calendar = demoSheet({
         copper: ['Copper', 'chelated', 'write "sulfate", "amine" or "chelated"'],
         days: ['Days of hold', 30],
         pace: ['Pace', 'gradual', 'write "gradual", "sensitive", "urgent" or a number of days'],
-        medicine: ['Other medicine', 'praziquantel', 'generic names, commas between them; or leave it empty'],
+        medicine: ['Other medicine', 'praziquantel', 'generic names, separated by commas; or leave it empty'],
       },
     }),
     form({

@@ -40,7 +40,7 @@ const holdToDate = form({
     its: ['Its band', '=QT.BAND({copper})', 'low and high limit, mg/L', { format: '0.00', fills: 2 }],
     hold: ['Hold to date', `=QT.HOLDDAYS(${readings},{copper})`, 'days without a break, to the last test', '0.00'],
     began: ['Began', `=QT.HOLDSTART(${readings},{copper})`, 'the first reading in the band after the dip', moment],
-    are: ['30 days are full on', `=QT.HOLDENDS(${readings},{copper},30)`, 'if it holds until then', moment],
+    are: ['30 days complete on', `=QT.HOLDENDS(${readings},{copper},30)`, 'if it holds until then', moment],
   },
 });
 
@@ -68,7 +68,7 @@ const card = form({
     volume: ['Volume', '168 L', 'net, with sump and pipes'],
     form: ['Form', 'chelated', 'sulfate, amine or chelated'],
     strength: ['Strength', '4 mg/mL', 'of the solution, from its label: see QT.STRENGTH'],
-    days: ['Days', 30, 'unbroken, as wanted'],
+    days: ['Days', 30, 'unbroken days wanted'],
   },
 });
 

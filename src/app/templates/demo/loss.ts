@@ -86,7 +86,7 @@ export const loss = demoSheet({
       body: bodies.given,
     }),
     ...rate(14, 'The tank, its doses taken out', '{tank.when},{tank.copper},{tank.added}'),
-    line('E19', 'Added is the rise by the doses since the reading before, as QT.RISE gives it.', 'aside'),
+    line('E19', 'Added is the rise from the doses since the previous reading, as QT.RISE gives it.', 'aside'),
     line(
       'E20',
       'Chelated copper usually loses up to 0.5 % a day (common practice); this tank loses seven times that.',

@@ -96,7 +96,7 @@ export const trust = demoSheet({
     holdOfTheLog,
     line(
       'A14',
-      'A chance, not a promise: it knows chance errors only, not a meter that is always wrong the same way.',
+      'A chance, not a promise: it covers random errors only, not a meter that is always wrong the same way.',
       'caption',
       { columns: 3, rows: 2, isMerged: true },
     ),

@@ -84,7 +84,7 @@ export function readySheet(given: string): SheetPlan {
   return answerSheet({
     name: 'Ready',
     title: 'May the fish go?',
-    lead: 'One formula, in A4. Every gate has to be met, and the verdict stands in the last row; an aquatic veterinarian and local law come before it.',
+    lead: 'One formula, in A4. Every gate must be met; the verdict is in the last row. An aquatic veterinarian and local law come before it.',
     id: 'READY',
     given,
     columns: {
@@ -107,7 +107,7 @@ export function fishSheet(given: string): SheetPlan {
   return answerSheet({
     name: 'Fish',
     title: 'The fish: each has its own days',
-    lead: 'One formula, in A4. A fish without an arrival in the log has no days; those of dead, moved and sold fish end there.',
+    lead: 'One formula, in A4. A fish without an arrival in the log has no days; the days of dead, moved and sold fish end there.',
     id: 'FISHDAYS',
     given,
     columns: {
@@ -127,7 +127,7 @@ export function deathsSheet(given: string): SheetPlan {
   return answerSheet({
     name: 'Deaths',
     title: 'Deaths by lot, beside the published yardstick',
-    lead: 'One formula, in A4. Where the log names no lots, all fish are one.',
+    lead: 'One formula, in A4. Where the log names no lots, all fish count as one lot.',
     id: 'DEATHS',
     given,
     columns: {

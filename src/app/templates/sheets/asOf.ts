@@ -13,4 +13,4 @@ export const asOf = { formula, note } as const;
 const below = 'COUNT({$Log!far down$})-COUNT(Log[Date and time])';
 
 /** Says how many rows were written below the table, where no formula looks; empty where none were. */
-export const rowsBelowTable = `=IF(${below}>0,${below}&" rows stand below the table Log and are not read: pull its lower right corner down","all rows with a time are read: "&COUNT(Log[Date and time]))`;
+export const rowsBelowTable = `=IF(${below}>0,${below}&" rows are below the table Log and are not read: drag its lower right corner down","all rows with a time are read: "&COUNT(Log[Date and time]))`;

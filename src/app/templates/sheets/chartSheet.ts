@@ -98,7 +98,7 @@ function behindChart(levels: TablePart, { low, high }: Pick<ChartTerms, 'low' | 
     { places: { 'levels drawn': { firstRow: heading + 1, lastRow: heading + room, ...columns } } },
     line(
       { row: heading - 1, column: drawn.firstColumn },
-      'For the chart: the table with #N/A where it holds no number, which is not drawn',
+      'For the chart: the table with #N/A, which is not drawn, where it has no number',
       'helperNote',
     ),
     drawn,
@@ -119,8 +119,8 @@ function behindChart(levels: TablePart, { low, high }: Pick<ChartTerms, 'low' | 
 }
 
 const lead =
-  'Diamonds are readings; the line is the level that doses, changes and loss explain, the dotted lines its band of 95 %; ' +
-  'the dashed lines are the limits of the therapeutic band. A reading far off the line is a slip, a wrong volume or a loss.';
+  'Diamonds are readings. The line is the level that doses, changes and loss account for; the dotted lines are its 95 % band. ' +
+  'The dashed lines are the limits of the therapeutic band. A reading far off the line is a slip, a wrong volume or a loss.';
 
 function chart(whose: string): ChartPlan {
   const series = (of: string, column: string, draws: 'marks' | 'line' | 'thinLine' | 'limit') => ({
@@ -135,7 +135,7 @@ function chart(whose: string): ChartPlan {
     size: { width: 800, height: 440 },
     name: 'Copper level',
     title: `Copper, ${whose}`,
-    alt: `Copper in mg/L over time: readings as diamonds, the level that the log explains as a line with dotted lines of 95 %, the limits of the therapeutic band as dashed lines. The values stand in the table from {LEVELS.When heading} on.`,
+    alt: `Copper in mg/L over time: readings as diamonds, the level that the log accounts for as a line with its 95 % band as dotted lines, the limits of the therapeutic band as dashed lines. The values are in the table from {LEVELS.When heading} on.`,
     across: { title: 'Date (month-day)', format: 'mm-dd' },
     up: { title: 'Copper, mg/L', format: '0.0', from: 0 },
     series: [

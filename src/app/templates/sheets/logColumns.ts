@@ -24,7 +24,7 @@ export const logColumns = {
   System: text(
     9,
     'The name of the system, as on the sheet Systems.',
-    'Choose a system of the sheet Systems; add a row there for a new one.',
+    'Choose a system from the sheet Systems; add a row there for a new one.',
   ),
   'Date and time': {
     width: 17,
@@ -62,8 +62,8 @@ export const logColumns = {
     20,
     'Copper in the new water of the change. Empty: none, unless the note says matched.',
   ),
-  'Dose mL': number('0.0', 7, 0, 5000, 'mL of copper solution put into the tank. Test before the next dose.'),
-  'Top-off L': number('0.0', 8, 0, 2000, 'Litres of fresh water for what has evaporated. It brings no copper.'),
+  'Dose mL': number('0.0', 7, 0, 5000, 'mL of copper solution added to the tank. Test before the next dose.'),
+  'Top-off L': number('0.0', 8, 0, 2000, 'Litres of fresh water to replace what evaporated. It adds no copper.'),
   'Temperature °C': number('0.0', 12, 0, 40, 'Degrees Celsius.'),
   'Salinity g/kg': number('0.0', 9, 0, 45, 'g/kg. For a hydrometer see QT.SALINITY.'),
   pH: number('0.0', 6, 5, 10, 'pH, for the share of ammonia that is poisonous.'),
@@ -72,7 +72,7 @@ export const logColumns = {
     10,
     0,
     50,
-    'Total ammonia. A liquid test reads falsely in copper water; look at an indicator in the tank.',
+    'Total ammonia. Liquid tests read falsely in copper-treated water; use an indicator in the tank.',
   ),
   Lot: text(8, 'The delivery or batch of the fish; deaths are counted by lot.'),
   'Fish in': text(24, 'How many of which fish came in: 2 clownfish, 1 royal gramma.'),
@@ -89,7 +89,7 @@ export const logColumns = {
   },
   Signs: text(15, 'What the fish show: all eating; not eating; breathing fast; flashing.'),
   Notes: text(44, 'Anything else, such as matched, carbon in the filter, new reagent bottle.'),
-  By: text(12, 'Initials. A row that begins with example here is an invented one: delete it.'),
+  By: text(12, 'Initials. A row where this begins with example is invented: delete it.'),
 } as const satisfies Readonly<Record<string, LogColumn>>;
 
 export type LogHeading = keyof typeof logColumns;

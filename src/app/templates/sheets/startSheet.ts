@@ -10,10 +10,10 @@ interface StartTerms {
 
 /** What is to be known of the answers, whichever the template is. */
 const answersNote = [
-  'The answers are functions of the add-in Lazaret, all in the namespace QT. It has to be loaded for them to follow what you write.',
-  'Without it a program shows the answers stored in this file until it recalculates them, and then says that it does not know the function. The command lazaret recalc FILE --out COPY recalculates them without the add-in.',
-  'An answer #VALUE! or #N/A has a sentence that says which row or cell to fix: select the cell, or its warning sign, to read it.',
-  'Blue cells are for writing. Tables without a blue cell are one formula each, which needs the empty cells below it: write nothing there.',
+  'The answers are functions of the Lazaret add-in, all in the namespace QT. They follow what you write only while the add-in is loaded.',
+  'Without it, a program shows the answers stored in this file until it recalculates them, and then reports that it does not know the function. The command lazaret recalc FILE --out COPY recalculates them without the add-in.',
+  'An answer of #VALUE! or #N/A comes with a sentence that says which row or cell to fix: select the cell, or its warning sign, to read it.',
+  'Blue cells are for you to fill in. A table without blue cells is a single formula, which needs the empty cells below it: write nothing there.',
 ] as const;
 
 const lineHeight = 13;

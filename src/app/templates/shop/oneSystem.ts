@@ -50,8 +50,8 @@ function linesOf(
 const names = '{$Systems!cards.System$}';
 const choice = {
   allows: { kind: 'listFrom', cells: names },
-  prompt: 'Choose a system of the sheet Systems.',
-  refusal: 'Choose a name of the list; systems are added on the sheet Systems.',
+  prompt: 'Choose a system from the sheet Systems.',
+  refusal: 'Choose a name from the list; add systems on the sheet Systems.',
 } as const;
 
 /** One system of the log, chosen from a list: its card, how it stands, what it needs. */
@@ -61,7 +61,7 @@ export const oneSystem: SheetPlan = sheetPlan({
   page: { orientation: 'landscape' },
   parts: [
     line('A1', 'One system: choose it in the blue cell', 'title', { columns, height: 28 }),
-    line('A2', 'The sheets Audit, Ready, Fish, Deaths and Chart follow the system that is chosen here.', 'note', {
+    line('A2', 'The sheets Audit, Ready, Fish, Deaths and Chart follow the system chosen here.', 'note', {
       columns,
       isMerged: true,
     }),

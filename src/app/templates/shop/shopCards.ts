@@ -62,7 +62,7 @@ export const shopCards: SheetPlan = sheetPlan({
     line('A1', 'The cards of all systems', 'title', { columns: cardColumns.length, height: 28 }),
     line(
       'A2',
-      'A row for each system; the six here are invented, write yours over them. What is left empty is usual or unknown.',
+      'A row for each system. The six here are invented: overwrite them. An empty cell means the usual value, or unknown.',
       'note',
       { columns: cardColumns.length, isMerged: true },
     ),

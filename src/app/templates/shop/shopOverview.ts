@@ -64,7 +64,7 @@ const daysLeft: ChartPlan = {
   size: { width: 636, height: 218 },
   name: 'Days left',
   title: `Days left of the hold, the first ${drawn} systems`,
-  alt: `A column for each of the first ${drawn} systems, as high as the days left of its hold. A system without a hold has none. The values stand in the column Days left of the table.`,
+  alt: `A column for each of the first ${drawn} systems, as high as the days left of its hold. A system without a hold has none. The values are in the column Days left of the table.`,
   across: { title: 'System', format: 'General' },
   up: { title: 'Days left', format: '0', from: 0 },
   series: [
@@ -106,14 +106,14 @@ export const shopOverview: SheetPlan = sheetPlan({
         without: [
           'Without a system',
           '=COUNT(Log[Date and time])-SUMPRODUCT((Log[System]<>"")*ISNUMBER(Log[Date and time]))',
-          'rows, which no answer counts',
+          'rows that no answer counts',
           '0',
         ],
       },
     }),
     line(
       { row: heading - 1, column: 0 },
-      'One formula; a system stands here if it has a card or rows in the log',
+      'One formula; a system is listed if it has a card or rows in the log',
       'section',
       { columns },
     ),

@@ -10,39 +10,39 @@ import { shopOverview } from './shopOverview.js';
 
 const shopStart = {
   title: 'Copper quarantine log: several systems',
-  lead: 'One log that everyone writes in, a card for each system, and what the cell functions QT make of them: how every system stands, what each needs now, and one of them at a time in full.',
+  lead: 'One log for everyone, a card for each system, and what the QT cell functions make of them: how every system stands, what it needs now, and one system at a time in full.',
   steps: [
     [
-      'Look round',
-      'The rows of Log are the examples of an invented shop; By begins with example. See on Overview and the sheets after it what is made of them.',
+      'Look around',
+      'The rows in Log are examples from an invented shop; By begins with example. Overview and the sheets after it show what is worked out from them.',
     ],
     [
       'Write the cards',
-      'On Systems a row for each system: its name, net volume, form of copper, strength of its solution, accuracy of its meter. Write over the six invented ones.',
+      'On Systems, write a row for each system: its name, net volume, form of copper, strength of its solution, accuracy of its meter. Overwrite the six invented ones.',
     ],
     [
       'Delete the examples',
-      'Select the example rows in Log and delete them as rows of the table. From then on Overview looks at the clock, no longer at the last row.',
+      'Select the example rows in Log and delete them as table rows. From then on Overview goes by the clock instead of the last row.',
     ],
     [
       'Write a row each time',
-      'Choose the system, then write what was tested, dosed, changed or seen, and your initials. Within a row the reading comes first. Nothing tested: leave the cell empty.',
+      'Choose the system, then write what was tested, dosed, changed or seen, and your initials. Within a row, the reading comes first. If nothing was tested, leave the cell empty.',
     ],
     [
       'Read Overview every shift',
-      'Do what is due, test before every dose. Choose a system on One system for its audit, its gates, its fish and its chart.',
+      'Do what is due, and test before every dose. Choose a system on One system for its audit, its gates, its fish and its chart.',
     ],
   ],
   sheets: [
-    ['Systems', 'The cards: what is said once about each system'],
-    ['Log', 'The rows of all systems, a table that grows; row numbers in answers are the rows of this sheet'],
-    ['Overview', 'How every system stands, what it needs now, days left as a chart'],
+    ['Systems', 'The cards: the facts about each system, entered once'],
+    ['Log', 'The rows of all systems, in a table that grows; row numbers in answers refer to this sheet'],
+    ['Overview', 'How every system stands, what it needs now, and its days left as a chart'],
     ['One system', 'A system chosen from a list: its card, how it stands, what to do'],
     ['Audit', 'The audit of the rows of the chosen system'],
-    ['Ready', 'Its gates before fish are let go, each with its reason'],
+    ['Ready', 'Its gates before fish are released, each with its reason'],
     ['Fish', 'Hold days of each of its fish'],
     ['Deaths', 'Its deaths by lot, beside the published yardstick'],
-    ['Chart', 'Its readings, the level that its rows explain, and the band'],
+    ['Chart', 'Its readings, the level its rows account for, and the band'],
     ['Cautions', 'The cautions again, for printing and pinning up'],
   ],
 } as const;
@@ -54,7 +54,7 @@ const shopCautions: SheetPlan = sheetPlan({
   widths: [5, 100],
   page: { orientation: 'portrait' },
   parts: [
-    line('A1', 'To be read before any copper is used', 'title', { columns: 2, height: 28 }),
+    line('A1', 'Read this before using any copper', 'title', { columns: 2, height: 28 }),
     ...cautionRows(2, 1, () => 30),
   ],
 });

@@ -14,7 +14,7 @@ export const tankCard: SheetPlan = sheetPlan({
     line('A1', 'The card of the tank', 'title', { columns, height: 28 }),
     line(
       'A2',
-      'Fill in the blue cells. What is left empty is usual or unknown, and is left out of the answers.',
+      'Fill in the blue cells. An empty cell means the usual value, or unknown, and is left out of the answers.',
       'note',
       { columns, isMerged: true },
     ),

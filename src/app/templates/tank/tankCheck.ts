@@ -42,7 +42,7 @@ export const tankCheck: SheetPlan = sheetPlan({
     line('A1', 'Are the card and the log understood?', 'title', { columns, height: 28 }),
     line(
       'A2',
-      'Look here when a name on the card or a heading of the log was changed: what is not known is not counted.',
+      'Look here after changing a name on the card or a heading of the log: what is unknown is not counted.',
       'note',
       { columns, isMerged: true },
     ),

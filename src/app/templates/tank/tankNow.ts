@@ -11,7 +11,7 @@ export const holdToMoment = `${hold},AsOf,,${terms}`;
 export const holdToDays = `${hold},{$Card!Days$},,${terms}`;
 
 const columns = 6;
-const noHold = '"no hold runs"';
+const noHold = '"no hold is running"';
 const chance = `QT.HOLDCHANCE(${hold},{$Card!Meter accuracy mg/L$},{$Card!Meter percent$})`;
 
 const whereItStands = form({
@@ -33,25 +33,25 @@ const whereItStands = form({
     began: [
       'Hold began',
       `=IFNA(QT.HOLDSTART(${holdToMoment}),${noHold})`,
-      'the first reading in the band of the hold that runs',
+      'the first reading in the band of the running hold',
       'yyyy-mm-dd hh:mm',
     ],
     are: [
-      'Days are full on',
+      'Days complete on',
       `=IFNA(QT.HOLDENDS(${holdToDays}),${noHold})`,
-      'if every test until then is in the band, and a test then still is',
+      'if every test until then, and one on that day, is in the band',
       'yyyy-mm-dd hh:mm',
     ],
     that: [
       'Chance that it never dipped',
       `=IF({$Card!Meter accuracy mg/L$}="","no accuracy on the card",IFNA(${chance},${noHold}))`,
-      'given how good the meter is; it knows chance errors only, and is no promise',
+      'given the accuracy of the meter; it covers random errors only, and is no promise',
       '[>=0.995]"over 99%";0%',
     ],
     may: [
       'May the fish go?',
       '=LET(gates,QT.READY(Log[#All],Card,AsOf),INDEX(gates,ROWS(gates),1))',
-      'the last row of the sheet Ready, where every gate has its reason',
+      'the last row of the sheet Ready, which gives a reason for every gate',
     ],
   },
 });

@@ -10,41 +10,41 @@ import { holdToDays, holdToMoment, tankNow } from './tankNow.js';
 
 const tankStart = {
   title: 'Copper quarantine log: one tank',
-  lead: 'A log of one tank under copper. Beside it the cell functions QT say what its rows come to: the days held, what is due, every break, the level between tests, and when the fish may go.',
+  lead: 'A log for one tank under copper. Next to it, the QT cell functions work out what its rows add up to: the days held, what is due, every break, the level between tests, and when the fish may go.',
   steps: [
     [
-      'Look round',
-      'The rows of Log are the examples of an invented keeper; By says example. See on the other sheets what is made of them.',
+      'Look around',
+      'The rows in Log are examples from an invented keeper; By says example. The other sheets show what is worked out from them.',
     ],
     [
       'Fill in the card',
-      'Write into the blue cells of Card: volume, form of copper, strength of the solution, how good the meter is. What stays empty is usual or unknown.',
+      'Fill in the blue cells on Card: volume, form of copper, strength of the solution, accuracy of the meter. An empty cell means the usual value, or unknown.',
     ],
     [
       'Delete the examples',
-      'Select the example rows in Log and delete them as rows of the table. From then on Now looks at the clock, no longer at the last row.',
+      'Select the example rows in Log and delete them as table rows. From then on Now goes by the clock instead of the last row.',
     ],
     [
       'Write a row each time',
-      'A row for every test, dose, water change, top-off, fish or sign, in any order; within a row the reading comes first. Nothing tested: leave the cell empty.',
+      'A row for every test, dose, water change, top-off, fish or sign, in any order; within a row, the reading comes first. If nothing was tested, leave the cell empty.',
     ],
     [
       'Read Now every day',
-      'Do what is due there, test before every dose, look at Audit after it, and at Ready before a fish moves.',
+      'Do what is due there, and test before every dose. Check Audit afterwards, and Ready before any fish is moved.',
     ],
   ],
   sheets: [
-    ['Card', 'What is said once about the tank'],
-    ['Log', 'The rows, a table that grows; row numbers in answers are the rows of this sheet'],
+    ['Card', 'The facts about the tank, entered once'],
+    ['Log', 'The rows, in a table that grows; row numbers in answers refer to this sheet'],
     ['Check', 'Whether the card and the headings of the log are understood'],
-    ['Now', 'Days held, when they are full, what to do at this moment'],
-    ['Days', 'Every reading with its standing and its day of the hold'],
+    ['Now', 'Days held, when they are complete, and what to do now'],
+    ['Days', 'Every reading, with its status and its day of the hold'],
     ['Breaks', 'Every hold and what ended it'],
     ['Audit', 'The verdict, and what the rules find in the rows'],
-    ['Ready', 'The gates before fish are let go, each with its reason'],
+    ['Ready', 'The gates before fish are released, each with its reason'],
     ['Fish', 'Hold days of each fish'],
     ['Deaths', 'Deaths by lot, beside the published yardstick'],
-    ['Chart', 'Readings, the level that the log explains, and the band'],
+    ['Chart', 'Readings, the level the log accounts for, and the band'],
   ],
 } as const;
 

@@ -54,7 +54,7 @@ export const pastCard = demoSheet({
     }),
     line('D3', 'How the card is understood', 'section', { columns: understood.columns.size }),
     understood,
-    line({ row: 2, column: headings.firstColumn }, 'How the headings of the sheet Past log are', 'section', {
+    line({ row: 2, column: headings.firstColumn }, 'How the headings of Past log are understood', 'section', {
       columns: headings.columns.size,
     }),
     headings,
@@ -63,6 +63,6 @@ export const pastCard = demoSheet({
       'What is unknown is left out of every answer. Gallons are US gallons unless the card says imperial;',
       'aside',
     ),
-    line('A18', 'degrees Fahrenheit and specific gravity are turned into °C and g/kg.', 'aside'),
+    line('A18', 'degrees Fahrenheit and specific gravity are converted to °C and g/kg.', 'aside'),
   ],
 });

@@ -25,7 +25,7 @@ const columns = deaths.columns.size;
 /** Each fish of the past treatment with its own days, and the deaths beside the published yardstick. */
 export const pastFish = demoSheet({
   name: 'Past fish',
-  title: 'The fish of the past treatment: each has its own days, and every death is counted',
+  title: 'The fish of the past treatment: each has its own days, and every death counts',
   parts: [
     line('A3', 'Hold days of each fish, on the morning after day 30 by the keeper’s count', 'section', { columns }),
     // The heading runs on above the columns of the table below, as far as notes do.

@@ -36,7 +36,7 @@ export const pastLevels = demoSheet({
       at: { row: 9, column: beside },
       cells: [
         ['Two rows at one time are before and after a dose or a water change.'],
-        ['Expected is what the whole log leads to, Off by the reading less that.'],
+        ['Expected is what the whole log implies; Off by is the reading minus it.'],
         ['Both doses of the evening of 7 January are in the water, and the'],
         ['change of 13 January takes the level below 1.95 mg/L.'],
       ],

@@ -33,7 +33,7 @@ export const pastSteps = demoSheet({
   parts: [
     line('A3', 'As of', 'label', { columns: 3 }),
     line('D3', serialOf('2026-02-08 07:30'), 'inputNumber', { key: 'asOf', format: 'yyyy-mm-dd hh:mm' }),
-    line('E3', 'the morning after day 30 by the keeper’s count; in use write =NOW()', 'aside'),
+    line('E3', 'the morning after day 30 by the keeper’s count; in real use, write =NOW()', 'aside'),
     line({ row: heading - 1, column: 0 }, 'What to do', 'section', { columns: tasks.columns.size }),
     tasks,
     line({ row: heading - 1, column: gates.firstColumn }, 'May the fish go?', 'section', {

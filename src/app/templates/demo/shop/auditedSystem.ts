@@ -45,7 +45,7 @@ export const auditedSystem = demoSheet({
     line('D3', 'write A1 to C4; its card comes from the sheet Shop, its rows from the sheet Shop log', 'aside'),
     line(
       { row: audit.heading - 1, column: 0 },
-      'The audit of its rows: one formula, which makes the rows of the other systems empty; Row is the row of the sheet Shop log',
+      'The audit of its rows: one formula, which blanks the rows of the other systems; Row is the row of the sheet Shop log',
       'section',
       { columns: audit.columns.size },
     ),

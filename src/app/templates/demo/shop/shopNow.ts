@@ -49,7 +49,7 @@ export const shopNow = demoSheet({
       at: 'A3',
       looks: { beside: 'aside' },
       lines: {
-        asOf: ['As of', shopMoment, 'the moment to look at; in use write =NOW() here', 'yyyy-mm-dd hh:mm'],
+        asOf: ['As of', shopMoment, 'the moment to look at; in real use, write =NOW() here', 'yyyy-mm-dd hh:mm'],
       },
     }),
     line('A5', 'How each system stands: one formula, in A7, over the sheet Shop log', 'section', {
@@ -67,7 +67,7 @@ export const shopNow = demoSheet({
     }),
     line(
       { row: storyAt + shopSystems.length + 1, column: 1 },
-      'To audit one of them, choose it on the sheet One system.',
+      'To audit one of them, write its name on the sheet One system.',
       'aside',
     ),
   ],

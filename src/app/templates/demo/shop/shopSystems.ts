@@ -45,7 +45,7 @@ export const shopSystems: readonly ShopSystem[] = [
     start: '2026-04-12 07:45',
     changeEveryDays: 6,
     fish: '8 yellow tang, 4 royal gramma',
-    story: 'On 1 May a change without copper in the new water took the level below the band: back to day one.',
+    story: 'On 1 May a water change without copper in the new water took the level below the band: back to day one.',
   },
   {
     ...chelated,
@@ -72,7 +72,7 @@ export const shopSystems: readonly ShopSystem[] = [
     start: '2026-04-18 07:55',
     changeEveryDays: 5,
     fish: '12 banggai cardinal, 8 pajama cardinal',
-    story: 'On 6 May a reading was written with its point moved: ten times what it was.',
+    story: 'On 6 May a reading was written with its decimal point in the wrong place: ten times too high.',
   },
   {
     ...sulfate,
@@ -99,7 +99,7 @@ export const shopSystems: readonly ShopSystem[] = [
     start: '2026-04-14 08:15',
     changeEveryDays: 8,
     fish: '9 clownfish',
-    story: 'From 1 to 6 May nobody tested, longer than 96 hours: the hold starts anew.',
+    story: 'From 1 to 6 May nobody tested, for longer than 96 hours: the hold starts again.',
   },
   {
     ...amine,
