@@ -369,8 +369,8 @@ const wholeLog: readonly Example[] = [
     formula: `=QT.DONOW(${log},${card},46085.5)`,
     answer: [
       ['Do', 'Amount', 'Unit', 'By', 'Why'],
-      ['test copper', '', '', 46086, 'the next daily test; the last read 2.25 mg/L'],
-      ['hold', 29.5, 'days left', 46115, '0.5 days done, if no reading falls below'],
+      ['test copper', '', '', 46085.916666666664, '2.25 mg/L at the last test; the next one is due then'],
+      ['days left', 29.5, 'days', 46115, '0.5 days done, if no reading falls below'],
     ],
     shows: 'Nothing to dose at noon: the next test, and how long is left.',
   },
@@ -411,9 +411,9 @@ const wholeLog: readonly Example[] = [
     formula:
       '=QT.SYSTEMS({"Rack","When","Cu";"North",46084,2.2;"South",46084,0.4},{"System","Volume","Form","Strength";"North",400,"chelated",10;"South",400,"amine",10},46084.25)',
     answer: [
-      ['System', 'Last test', 'Copper', 'Status', 'Hold day', 'Days left', 'Do now'],
-      ['North', 46084, 2.2, 'in band', 1, 29.75, 'nothing now: test daily'],
-      ['South', 46084, 0.4, 'below', '', '', 'dose 4 mL'],
+      ['System', 'Last test', 'Copper', 'Status', 'Hold day', 'Days left', 'Do now', 'Stage', 'Hours since test'],
+      ['North', 46084, 2.2, 'in band', 1, 29.75, 'nothing now', 'holding', 6],
+      ['South', 46084, 0.4, 'below', '', '', 'dose 2.5 mL', 'raising', 6],
     ],
     shows: 'Two racks of a shop, how each stands and what to do next.',
   },

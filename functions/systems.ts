@@ -10,7 +10,7 @@ import { rangeOf } from './rangeOf.js';
  * @param log The log of all systems with its heading row, a column of system names in it.
  * @param cards A heading row of card names, system first, and a row for each system.
  * @param asOf The moment, such as NOW().
- * @returns Table with headings: System, Last test, Copper, Status, Hold day, Days left, Do now.
+ * @returns Table with headings: System, Last test, Copper, Status, Hold day, Days left, Do now, Stage, Hours since test.
  */
 export function systemsCell(log: any[][], cards: any[][], asOf: any): any[][] {
   const now = timeIn(cellOf(asOf))('as of');

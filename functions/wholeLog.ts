@@ -15,6 +15,7 @@ import {
   ok,
   readyGates,
   readyTable,
+  stateOf,
   treatmentLevels,
 } from '../src/engine/index.js';
 import { refusal, tableAnswer } from './answer.js';
@@ -86,7 +87,7 @@ export function auditCell(log: any[][], card: any[][], asOf?: any): any[][] {
 export function doNowCell(log: any[][], card: any[][], asOf: any): any[][] {
   const asked = logQuestion({ log, card, asOf, needsMoment: true });
   if (!asked.ok) return refusal(asked);
-  return tableAnswer(ok(doNowTable(doNow(asked.value), asked.value.now)));
+  return tableAnswer(ok(doNowTable(doNow(stateOf(asked.value)))));
 }
 
 /**

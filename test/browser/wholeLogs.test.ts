@@ -35,13 +35,13 @@ whereChromium('whole logs in the embedded sheet', () => {
     const next = (name: string) => standing.get(name)?.[6];
     expect([...standing.keys()]).toEqual(shopSystems.map(({ name }) => name));
     expect(['A1', 'A3', 'A4', 'B2'].map(status)).toEqual(['in band', 'below', 'above', 'below']);
-    expect(next('A1')).toBe('nothing now: test daily');
-    expect(next('A3')).toBe('test copper');
+    expect(next('A1')).toBe('nothing now');
+    expect(next('A3')).toBe('nothing now');
     expect(next('A4')).toMatch(/^change water \d+ L$/);
-    expect(next('B2')).toMatch(/^dose \d+(\.\d+)? mL$/);
-    expect(next('B3')).toBe('see QT.READY');
-    expect(next('C1')).toBe('test ammonia, oxygen and copper');
-    expect(next('C2')).toBe('fix the log');
+    expect(next('B2')).toBe('test copper again');
+    expect(next('B3')).toBe('take copper out');
+    expect(next('C1')).toBe('test ammonia and oxygen');
+    expect(next('C2')).toBe('nothing now');
     expect(next('C4')).toBe('test copper');
   });
 

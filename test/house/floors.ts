@@ -52,6 +52,7 @@ export const floors: readonly Floor[] = [
       ['chance'],
       ['rules', 'plan'],
       ['audit', 'selfcheck'],
+      ['judgement'],
       ['text'],
       ['index.ts'],
     ],

@@ -18,7 +18,7 @@ import type { Problem } from '../result/problem.js';
 import { ok, refuse, type Result } from '../result/result.js';
 import { isBlank, type Cell } from '../units/cell.js';
 import { shown } from '../units/shown.js';
-import type { SystemCard } from './systemsNow.js';
+import type { SystemCard } from './systemCard.js';
 
 interface CardRange {
   readonly range: RawRange;

@@ -52,13 +52,33 @@ export const twiceApart: Limit = { of: 'raise', value: 2, unit: 'SD', decides: '
 
 // What to do now
 export const mixing: Limit = { of: 'now', value: 2, unit: 'h', decides: 'a dose is mixed in' };
-export const testAgeHolding: Limit = { of: 'now', value: 36, unit: 'h', decides: 'in the hold an older test is too old' };
-export const testAgeRaising: Limit = { of: 'now', value: 12, unit: 'h', decides: 'while raising an older test is too old' };
-export const testAgeUrgent: Limit = { of: 'now', value: 6, unit: 'h', decides: 'in an urgent raise an older test is too old' };
+export const testAgeHolding: Limit = { of: 'now', value: 36.5, unit: 'h', decides: 'in the hold an older test is too old' };
+export const testAgeRaising: Limit = { of: 'now', value: 12.5, unit: 'h', decides: 'while raising an older test is too old' };
+export const testAgeUrgent: Limit = { of: 'now', value: 6.5, unit: 'h', decides: 'in an urgent raise an older test is too old' };
 export const usualTest: Limit = { of: 'now', value: 24, unit: 'h', decides: 'the next test is due' };
 export const testsADayRaising: Limit = { of: 'now', value: 2, unit: 'tests', decides: 'tests in a day while raising' };
 export const testsADayUrgent: Limit = { of: 'now', value: 4, unit: 'tests', decides: 'tests in a day of an urgent raise' };
 export const spareTests: Limit = { of: 'now', value: 0.1, unit: 'of the tests', decides: 'tests to have spare' };
+
+// The judgement of a moment
+export const disbelieved: Limit = { of: 'now', value: 4, unit: 'SD', decides: 'a reading this far off is not believed yet' };
+export const settledWithin: Limit = { of: 'now', value: 2, unit: 'of the error', decides: 'the next reading this close settles a doubt' };
+export const rationWindow: Limit = { of: 'now', value: 23, unit: 'h', decides: 'what was raised counts against the ration' };
+export const dosesADayNow: Limit = { of: 'now', value: 2, unit: 'doses', decides: 'doses in a day, as they are advised one by one' };
+export const doseGap: Limit = { of: 'now', value: 3, unit: 'h', decides: 'the next dose at the earliest' };
+export const urgentDoseGap: Limit = { of: 'now', value: 6, unit: 'h', decides: 'the next dose at the earliest when urgent' };
+export const heldDays: Limit = { of: 'now', value: 7, unit: 'days', decides: 'a level held in them may be gone back to' };
+export const heldApart: Limit = { of: 'now', value: 12, unit: 'h', decides: 'two readings this far apart show a level held' };
+export const testAfterDose: Limit = { of: 'now', value: 0.05, unit: 'of the aim', decides: 'a larger dose is tested once it is mixed' };
+export const farOverNow: Limit = { of: 'now', value: 1.5, unit: 'of the top', decides: 'acted on before it is believed' };
+export const mostChange: Limit = { of: 'now', value: 0.5, unit: 'of the volume', decides: 'the most water changed at once' };
+export const changeStep: Limit = { of: 'now', value: 0.5, unit: 'L', decides: 'water is measured in steps of this' };
+export const eventOpen: Limit = { of: 'now', value: 48, unit: 'h', decides: 'how long an event is open' };
+export const overdueAfter: Limit = { of: 'now', value: 24, unit: 'h', decides: 'an open finding is overdue' };
+export const intoleranceDays: Limit = { of: 'now', value: 7, unit: 'days', decides: 'the aim stays low after a recovery' };
+export const dayBegins: Limit = { of: 'now', value: 7, unit: 'h', decides: 'tests are due at this hour at the earliest' };
+export const dayEnds: Limit = { of: 'now', value: 22, unit: 'h', decides: 'tests are due at this hour at the latest' };
+export const soonestTest: Limit = { of: 'now', value: 12, unit: 'h', decides: 'the next test in the hold at the earliest' };
 
 // After the hold
 export const copperGone: Limit = { of: 'after', value: 0.02, unit: 'mg/L', decides: 'a reading up to this shows no copper' };

@@ -1,8 +1,7 @@
-import type { SystemStanding } from '../audit/systemsNow.js';
+import type { SystemStanding } from '../judgement/systemsNow.js';
 import { columnsOf, type Table } from '../result/table.js';
 import { secondDays } from '../units/quantity.js';
 import { shownNumber } from '../units/shown.js';
-import { doNowTable } from './doNowTable.js';
 
 export const systemsColumns = columnsOf({
   System: 'text',
@@ -12,6 +11,8 @@ export const systemsColumns = columnsOf({
   'Hold day': 'number',
   'Days left': 'number',
   'Do now': 'text',
+  Stage: 'text',
+  'Hours since test': 'number',
 });
 
 /** How each system stands, as SYSTEMS spills it. */
@@ -26,6 +27,8 @@ export function systemsTable(standings: readonly SystemStanding[], now: number):
       system.held === null ? '' : Math.floor(system.held + secondDays) + 1,
       system.left ?? '',
       doText(system, now),
+      system.stage ?? '',
+      system.hours === null ? '' : Number(system.hours.toFixed(1)),
     ]),
   };
 }
@@ -33,12 +36,7 @@ export function systemsTable(standings: readonly SystemStanding[], now: number):
 function doText({ tasks, lacks }: SystemStanding, now: number): string {
   if (lacks === 'card') return 'no card: add a row for this system';
   if (lacks === 'rows') return 'no rows in the log: test copper';
-  const [first] = doNowTable(tasks, now).rows;
-  if (first === undefined) return '';
-  const [what, amount, unit] = first;
-  const isDue = tasks[0]?.kind !== 'next test';
-  if (!isDue) return 'nothing now: test daily';
-  return typeof amount === 'number'
-    ? `${String(what)} ${shownNumber(Number(amount.toPrecision(3)))} ${String(unit)}`
-    : String(what);
+  const due = tasks.find(({ by }) => by <= now + secondDays);
+  if (due === undefined) return 'nothing now';
+  return due.amount === null ? due.act : `${due.act} ${shownNumber(due.amount)} ${due.unit}`;
 }

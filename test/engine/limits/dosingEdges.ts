@@ -66,8 +66,9 @@ function dosed(...doses: readonly (readonly [hours: number, millilitres: number]
 const twice = (row: number, text: string): boolean => audited(treated(text), 'double-dose').includes(`danger ${row} `);
 const dosesOfADay = (pace: Pace): number => raised({ pace }).filter(({ at }) => at < start + 1).length;
 const doseNow = (card: string): number => {
-  const dose = tasks(treated(log('Cu', [atDay(0), 1]), card, atHour(1))).find((task) => task.kind === 'dose');
-  return dose === undefined ? NaN : (dose.to - dose.from) / aim;
+  const dose = tasks(treated(log('Cu', [atDay(0), 1]), card, atHour(1))).find((task) => task.act === 'dose');
+  // 200 L of a solution of 10 mg/mL.
+  return ((dose?.amount ?? NaN) * 10) / 200 / aim;
 };
 const testsFor = (pace: Pace, held: number): number => stepOf(planned({ pace, days: days(held) }), 'supplies').tests;
 /** Two doses of a day and what the next reading says of them. */
@@ -166,7 +167,7 @@ export const dosingEdges: Edges<
       step: 0.001,
       with: 'below',
     },
-    { where: 'DONOW', gives: () => doseNow(chelated) },
+    { where: 'DONOW', gives: () => doseNow(`${chelated}\npace|1`) },
     {
       where: 'AUDIT, the words',
       gives: () =>
@@ -188,7 +189,6 @@ export const dosingEdges: Edges<
       step: 0.001,
       with: 'below',
     },
-    { where: 'DONOW', gives: () => doseNow(urgent) },
     { where: 'RAMP', gives: () => pacePlan('urgent').mostPerDose },
     {
       where: 'RAMP, the words',
@@ -297,21 +297,20 @@ export const dosingEdges: Edges<
       where: 'DONOW',
       gives: () => {
         const [task] = tasks(treated(log('Cu|dose', [atHour(0), 1, 4]), chelated, atHour(0.5)));
-        return task?.kind === 'test' ? 24 * (task.by - start) : NaN;
+        return task?.act === 'test copper' ? 24 * (task.by - start) : NaN;
       },
     },
     {
       where: 'DONOW, the words',
       gives: () => {
-        const now = atHour(0.5);
-        const rows = doNowTable(tasks(treated(log('Cu|dose', [atHour(0), 1, 4]), chelated, now)), now).rows;
+        const rows = doNowTable(tasks(treated(log('Cu|dose', [atHour(0), 1, 4]), chelated, atHour(0.5)))).rows;
         return numberIn(String(rows[0]?.[4]), /let it mix (\d+) h/);
       },
     },
     {
       where: 'DONOW, the words of a dose',
       gives: () => {
-        const rows = doNowTable(tasks(treated(log('Cu', [atHour(0), 1]), chelated, atHour(1))), atHour(1)).rows;
+        const rows = doNowTable(tasks(treated(log('Cu', [atHour(0), 1]), chelated, atHour(1)))).rows;
         return numberIn(rows.join(), /test (\d+) h after, before/);
       },
     },
@@ -354,10 +353,10 @@ export const dosingEdges: Edges<
     {
       where: 'DONOW',
       gives: () => {
-        const next = tasks(treated(log('Cu', ...rowsDaily(0, 3, 2.25)), chelated, atHour(73))).find(
-          ({ kind }) => kind === 'next test',
-        );
-        return next?.kind === 'next test' ? 24 * (next.by - atDay(3)) : NaN;
+        // At 08:00, so that a day later is no hour of the night.
+        const rows = rowsDaily(0, 3, 2.25).map(([when, ...cells]) => [Number(when) + 1 / 3, ...cells]);
+        const next = tasks(treated(log('Cu', ...rows), chelated, atHour(81))).find(({ act }) => act === 'test copper');
+        return next === undefined ? NaN : 24 * (next.by - atDay(3) - 1 / 3);
       },
     },
   ],

@@ -1,6 +1,7 @@
 import { auditFindings } from '../../../src/engine/audit/auditFindings.js';
-import { doNow } from '../../../src/engine/audit/doNow.js';
-import type { Task } from '../../../src/engine/audit/task.js';
+import { doNow } from '../../../src/engine/judgement/doNow.js';
+import { stateOf } from '../../../src/engine/judgement/state.js';
+import type { Task } from '../../../src/engine/judgement/task.js';
 import { readyGates } from '../../../src/engine/audit/readyGates.js';
 import type { Gate, GateName } from '../../../src/engine/audit/gates/gate.js';
 import type * as limits from '../../../src/engine/limits/limits.js';
@@ -94,10 +95,10 @@ export const gateOf = (treatment: Treatment, name: GateName): Gate => {
   return gate;
 };
 
-export const tasks = (treatment: Treatment): readonly Task[] => doNow(treatment);
+export const tasks = (treatment: Treatment): readonly Task[] => doNow(stateOf(treatment));
 export const taskKinds = (treatment: Treatment): string =>
-  doNow(treatment)
-    .map(({ kind }) => kind)
+  tasks(treatment)
+    .map(({ act }) => act)
     .join(', ');
 
 export const planned = (terms: Partial<PlanTerms> = {}): readonly PlanStep[] =>

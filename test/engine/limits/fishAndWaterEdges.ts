@@ -1,3 +1,4 @@
+import { meterAccuracyOf } from '../../../src/engine/rules/meterError.js';
 import { usualAimChance } from '../../../src/engine/chance/readingToKeep.js';
 import {
   atDay,
@@ -13,7 +14,6 @@ import {
   rowsDaily,
   stepOf,
   sulfate,
-  taskKinds,
   treated,
   wordsOf,
   type Edges,
@@ -235,26 +235,14 @@ export const fishAndWaterEdges: Edges<
   ],
   meterLeast: [
     {
-      where: 'DONOW, a reading close to the limit',
-      answer: (value) =>
-        taskKinds(treated(log('Cu', [atDay(0), 0.18 + value]), `${sulfate}\nstrength|1 mg/mL`, atHour(1))),
-      step: 0.0001,
-      with: 'above',
+      where: 'a card without an accuracy',
+      gives: () => meterAccuracyOf(treated(log('Cu', [atDay(0), 0.2]), sulfate).card),
     },
   ],
   meterOfAim: [
     {
-      where: 'DONOW, a reading close to the limit',
-      answer: (value) =>
-        taskKinds(
-          treated(
-            log('Cu', [atDay(0), 1.95 + 2.25 / value]),
-            'volume|200 L\nform|chelated\nstrength|10 mg/mL',
-            atHour(1),
-          ),
-        ),
-      step: 0.01,
-      with: 'below',
+      where: 'a card without an accuracy',
+      gives: () => 2.25 / meterAccuracyOf(treated(log('Cu', [atDay(0), 2]), 'volume|200 L\nform|chelated').card),
     },
   ],
   drift: [

@@ -5,6 +5,7 @@ import { dosingEdges } from './dosingEdges.js';
 import type { Edge, Edges } from './edge.js';
 import { fishAndWaterEdges } from './fishAndWaterEdges.js';
 import { holdEdges } from './holdEdges.js';
+import { nowEdges } from './nowEdges.js';
 import { oddsEdges } from './oddsEdges.js';
 import { printed } from './printed.js';
 import { recordEdges } from './recordEdges.js';
@@ -17,6 +18,7 @@ const edges: Edges = {
   ...fishAndWaterEdges,
   ...recordEdges,
   ...oddsEdges,
+  ...nowEdges,
 } satisfies Edges;
 
 const names = Object.keys(edges) as (keyof typeof limits)[];

@@ -15,7 +15,6 @@ const plain = new Set([0, 1, 2, 10, 24, 60, 100, 1000]);
  * one that does belongs into the table of limits.
  */
 const known: Readonly<Record<string, readonly number[]>> = {
-  'src/engine/audit/doNow.ts': [3600],
   'src/engine/dose/forms.ts': [0.18, 0.21, 0.2, 0.45, 0.55, 0.5, 1.95, 2.55, 2.5, 2.25],
   'src/engine/dose/paceIn.ts': [365],
   'src/engine/dose/splitDose.ts': [1e-9, 4],

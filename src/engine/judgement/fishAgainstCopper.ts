@@ -1,7 +1,7 @@
 import { fishCount } from '../fish/fishCount.js';
 import { tolerance } from '../fish/tolerance.js';
 import type { Treatment } from '../rules/treatment.js';
-import { fishRoster } from './fishRoster.js';
+import { fishRoster } from '../audit/fishRoster.js';
 
 /** A fish that is there although the list speaks against copper for it. */
 interface FishAgainstCopper {

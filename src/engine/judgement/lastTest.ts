@@ -1,4 +1,3 @@
-import * as limits from '../limits/limits.js';
 import { eventKinds } from '../log/waterEvents.js';
 import type { Treatment } from '../rules/treatment.js';
 import { instantDays } from '../units/quantity.js';
@@ -11,20 +10,25 @@ export interface LastTest {
   readonly low: number;
   readonly high: number;
   readonly row: number;
-  /** The last dose and change after it, null: none. [serial day] */
-  readonly dosedSince: number | null;
-  readonly changedSince: number | null;
+  /** Doses after it: the last, and what all of them raised. [serial day, mg/L] */
+  readonly dosedAt: number | null;
+  readonly dosed: number;
+  /** The last change after it, null: none. [serial day] */
+  readonly changedAt: number | null;
 }
 
 /** The last test of a log; null where there is none. */
-export function lastTestOf({ events }: Treatment): LastTest | null {
+export function lastTest({ events, card }: Treatment): LastTest | null {
   const { count, kind, when, amount, detail, row } = events;
-  let dosedSince: number | null = null;
-  let changedSince: number | null = null;
+  let dosedAt: number | null = null;
+  let dosed = 0;
+  let changedAt: number | null = null;
   for (let index = count - 1; index >= 0; index--) {
     const at = when[index] ?? NaN;
-    if (kind[index] === eventKinds.dose) dosedSince = dosedSince ?? at;
-    else if (kind[index] === eventKinds.change) changedSince = changedSince ?? at;
+    if (kind[index] === eventKinds.dose) {
+      dosedAt = dosedAt ?? at;
+      dosed += ((amount[index] ?? NaN) * (card.strength ?? NaN)) / card.volume;
+    } else if (kind[index] === eventKinds.change) changedAt = changedAt ?? at;
     else if (kind[index] === eventKinds.reading) {
       let low = amount[index] ?? NaN;
       let high = detail[index] ?? NaN;
@@ -33,14 +37,8 @@ export function lastTestOf({ events }: Treatment): LastTest | null {
         low = Math.min(low, amount[before] ?? NaN);
         high = Math.max(high, detail[before] ?? NaN);
       }
-      return { when: at, low, high, row: row[index] ?? 0, dosedSince, changedSince };
+      return { when: at, low, high, row: row[index] ?? 0, dosedAt, dosed, changedAt };
     }
   }
   return null;
-}
-
-/** How old the last test may be: 36 h in the hold, 12 h while raising, 6 h when that is urgent. Common practice. [h] */
-export function testLimitHours({ trace, card }: Treatment): number {
-  if (trace.running !== null) return limits.testAgeHolding.value;
-  return card.pace === 'urgent' ? limits.testAgeUrgent.value : limits.testAgeRaising.value;
 }

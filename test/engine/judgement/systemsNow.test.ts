@@ -1,5 +1,5 @@
 import { systemCards } from '../../../src/engine/audit/logOf.js';
-import { systemsNow } from '../../../src/engine/audit/systemsNow.js';
+import { systemsNow } from '../../../src/engine/judgement/systemsNow.js';
 import { readLog } from '../../../src/engine/log/table/readLog.js';
 import { systemsTable } from '../../../src/engine/text/systemsTable.js';
 import type { Cell } from '../../../src/engine/units/cell.js';
@@ -36,10 +36,10 @@ describe('systemsNow', () => {
        Rack C | 50 | chelated | 10 | 30`,
     );
     expect(rows).toEqual([
-      ['Rack B', 46084.25, 0.5, 'in band', 1, 13.75, 'nothing now: test daily'],
-      ['Rack A', 46084.25, 2.3, 'in band', 3, 28, 'nothing now: test daily'],
-      ['Rack C', '', '', '', '', '', 'no rows in the log: test copper'],
-      ['Rack D', '', '', '', '', '', 'no card: add a row for this system'],
+      ['Rack B', 46084.25, 0.5, 'in band', 1, 13.75, 'nothing now', 'holding', 6],
+      ['Rack A', 46084.25, 2.3, 'in band', 3, 28, 'nothing now', 'holding', 6],
+      ['Rack C', '', '', '', '', '', 'no rows in the log: test copper', '', ''],
+      ['Rack D', '', '', '', '', '', 'no card: add a row for this system', '', ''],
     ]);
   });
 

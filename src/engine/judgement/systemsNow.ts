@@ -3,16 +3,13 @@ import { holdDays } from '../hold/holdDays.js';
 import type { Card } from '../log/card.js';
 import type { Log } from '../log/table/log.js';
 import { logBySystem, systemKey } from '../log/table/logBySystem.js';
+import type { SystemCard } from '../audit/systemCard.js';
 import { treatmentOf } from '../rules/treatmentOf.js';
-import { levelTolerance } from '../units/quantity.js';
+import { hoursPerDay, levelTolerance } from '../units/quantity.js';
 import { doNow } from './doNow.js';
 import type { Task } from './task.js';
-import { lastTestOf } from './lastTestOf.js';
-
-export interface SystemCard {
-  readonly name: string;
-  readonly card: Card;
-}
+import { stateOf } from './state.js';
+import type { Stage } from './stage.js';
 
 /** How a system stands. */
 export interface SystemStanding {
@@ -27,6 +24,9 @@ export interface SystemStanding {
   /** [days] */
   readonly left: number | null;
   readonly tasks: readonly Task[];
+  readonly stage: Stage | null;
+  /** Since the last test. [h] */
+  readonly hours: number | null;
   /** A system of the log that has no card, or a card whose system has no rows. */
   readonly lacks: 'card' | 'rows' | null;
 }
@@ -43,12 +43,16 @@ export function systemsNow(log: Log, cards: readonly SystemCard[], asOf: number)
 }
 
 function without(name: string, lacks: 'card' | 'rows'): SystemStanding {
-  return { name, lastTest: null, copper: null, status: null, held: null, left: null, tasks: [], lacks };
+  return {
+    ...{ name, lastTest: null, copper: null, status: null, held: null, left: null },
+    ...{ tasks: [], stage: null, hours: null, lacks },
+  };
 }
 
 function standing(name: string, log: Log, card: Card, asOf: number): SystemStanding {
   const treatment = treatmentOf(log, card, asOf);
-  const last = lastTestOf(treatment);
+  const state = stateOf(treatment);
+  const { last } = state;
   const { running } = treatment.trace;
   const days = running === null ? null : holdDays(treatment.trace, treatment.terms);
   const isCounted = running !== null && heldFrom(running, treatment.terms.arrived) <= asOf;
@@ -60,7 +64,9 @@ function standing(name: string, log: Log, card: Card, asOf: number): SystemStand
     status: last === null ? null : statusOf(last, card),
     held,
     left: held === null ? null : Math.max(0, card.days - held),
-    tasks: doNow(treatment),
+    tasks: doNow(state),
+    stage: state.stage,
+    hours: last === null ? null : (asOf - last.when) * hoursPerDay,
     lacks: null,
   };
 }
