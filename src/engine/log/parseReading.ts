@@ -22,7 +22,7 @@ const dilution = /^(.*\S)\s*[x*]\s*(\d+(?:[.,]\d+)?)\s*((?:mg|ug)\/l|ppm|ppb)?$/
 const longestReading = 100;
 
 /**
- * A copper cell as people write it: a number, text with or without a unit, `<0.05`, `>5.0`, `~2.1`, `2.1ish`, `2.1?`,
+ * A copper cell as people write it: a number, text with or without a unit, `<0.05`, `>5.0`, `~2.1`, `about 2.1`, `ca. 2.1`, `2.1ish`, `2.1?`,
  * `2.0-2.25`, `0.19/0.20`, `1.05 x2` (a diluted sample), `void 1.62`. Blank, `none` and `-` mean no test.
  *
  * Definition: a number is both ends at once, `<x` is 0 to x, `>x` is x upward; a dilution multiplies both ends.
@@ -63,7 +63,8 @@ function spelledPlainly(text: string): string {
     .replace(/\u2248/g, '~')
     .replace(/[\u2264\u2265]|[<>]=/g, (sign) => (sign === '\u2264' || sign === '<=' ? '<' : '>'))
     .replace(/[\u00b5\u03bc]/g, 'u')
-    .replace(/\s+/g, ' ');
+    .replace(/\s+/g, ' ')
+    .replace(/^(?:about|around|approx\.?|circa|ca?\.?) ?(?=[\d.,])/, '~');
 }
 
 function levelIn(text: string, at: Place, given: string): Result<Level, Problem> {

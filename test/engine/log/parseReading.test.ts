@@ -32,6 +32,8 @@ describe('parseReading', () => {
     ['>5.0', level(5, Infinity)],
     ['>5.0 mg/L', level(5, Infinity)],
     ['~2.1', level(2.1, 2.1, { approximate: true })],
+    ['about 2', level(2, 2, { approximate: true })],
+    ['ca. 2.2', level(2.2, 2.2, { approximate: true })],
     ['2.1ish', level(2.1, 2.1, { approximate: true })],
     ['2.1 ish', level(2.1, 2.1, { approximate: true })],
     ['2.1?', level(2.1, 2.1, { approximate: true })],
