@@ -1,6 +1,6 @@
 import { writeWhole } from './files/writeWhole.js';
 import type { BundledFunction } from '../calls/bundledFunction.js';
-import { templateBytes, type TemplateKind } from '../templates/write/templateBytes.js';
+import { templateBytes, templatePlans, type TemplateKind } from '../templates/write/templateBytes.js';
 import { FileProblem } from '../../sheet/index.js';
 import { printable } from './printable.js';
 import { exitCode, type ExitCode, type Terminal } from './terminal.js';
@@ -18,7 +18,7 @@ const sentences: Readonly<Record<TemplateKind, string>> = {
   shop: 'a new workbook for a shop with several systems',
   demo: 'the demo workbook, whose data is invented',
 };
-const kinds: readonly TemplateKind[] = ['tank', 'shop', 'demo'];
+const kinds = Object.keys(templatePlans) as TemplateKind[];
 
 /** `lazaret template KIND --out FILE`: a new workbook to begin with. */
 export async function template(kind: string, terms: TemplateTerms, terminal: Terminal): Promise<ExitCode> {

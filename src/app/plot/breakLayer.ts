@@ -1,7 +1,7 @@
 import * as Plot from '@observablehq/plot';
 import { aPixelApart, markLayer, type Page } from './markLayer.js';
 import { placedLabels } from './placedLabels.js';
-import { plotColours } from './plotColours.js';
+import { plotColours } from './plotLooks.js';
 import type { PlotFrame } from './plotFrame.js';
 import type { PlotBreak, PlotData } from './plotParts.js';
 import { textWidth } from './textWidth.js';

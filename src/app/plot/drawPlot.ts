@@ -1,13 +1,13 @@
 import * as Plot from '@observablehq/plot';
 import { breakLayer } from './breakLayer.js';
 import { courseLayer } from './courseLayer.js';
-import { drawnReadings } from './thinnedReadings.js';
+import { drawnReadings } from './drawnReadings.js';
 import { holdStrip } from './holdStrip.js';
 import { keyLayer } from './keyLayer.js';
 import { levelBackLayer } from './levelBackLayer.js';
 import { markLayer, type Page } from './markLayer.js';
 import { markStrips } from './markStrips.js';
-import { plotColours } from './plotColours.js';
+import { plotColours } from './plotLooks.js';
 import { plotFrame } from './plotFrame.js';
 import { keyLineHeight, plotKey, type KeyItem } from './plotKey.js';
 import { plotNotes } from './plotNotes.js';

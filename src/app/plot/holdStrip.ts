@@ -1,7 +1,7 @@
 import * as Plot from '@observablehq/plot';
 import { markLayer, type Page } from './markLayer.js';
 import { placedLabels, type Label } from './placedLabels.js';
-import { plotColours } from './plotColours.js';
+import { plotColours } from './plotLooks.js';
 import type { PlotData, PlotHold } from './plotParts.js';
 import type { StripRow } from './plotFrame.js';
 import { textWidth } from './textWidth.js';

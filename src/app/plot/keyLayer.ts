@@ -1,9 +1,8 @@
 import * as Plot from '@observablehq/plot';
 import { holdLooks } from './holdStrip.js';
 import { markLayer, type Page } from './markLayer.js';
-import { plotColours } from './plotColours.js';
+import { plotColours, plotSymbols, type PlotSymbol } from './plotLooks.js';
 import { keyLineHeight, keySize, sampleWidth, type KeyItem, type Sample } from './plotKey.js';
-import { plotSymbols, type PlotSymbol } from './plotSymbols.js';
 import { readingLooks } from './readingLayer.js';
 
 /** The key, drawn with the very marks it explains. */

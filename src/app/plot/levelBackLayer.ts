@@ -1,7 +1,7 @@
 import * as Plot from '@observablehq/plot';
 import { levelNumber, levelText } from '../../engine/index.js';
 import { markLayer, type Page } from './markLayer.js';
-import { plotColours } from './plotColours.js';
+import { plotColours } from './plotLooks.js';
 import type { PlotData } from './plotParts.js';
 
 /** What lies under the readings: the therapeutic band with its limits named at the right, the grid, the axis of levels. */

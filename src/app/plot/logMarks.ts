@@ -11,7 +11,7 @@ import {
 } from '../../engine/index.js';
 import type { FishMark, PlotChange, PlotData, PlotDose, PlotReading } from './plotParts.js';
 
-/** The readings in time order, each with its place in the band and the sort of number it is. */
+/** The readings in time order, each with its place in the band and the kind of number it is. */
 export function readingMarks({ readings, terms, card }: Treatment): PlotReading[] {
   return holdRows(readings, terms, card.band).map(({ when, level, status, row }, index) => {
     const odd = readings.odd.get(row);

@@ -33,12 +33,12 @@ export function markLayer(
     marks: [...marks],
   });
   const layers = Array.from(drawn.children).filter(({ tagName }) => tagName.toLowerCase() !== 'style');
-  // The library names each group after its kind of mark, which tells nobody anything.
+  // The library names each group after its kind of mark, which means nothing to a reader.
   for (const layer of layers) layer.removeAttribute('aria-label');
   return layers;
 }
 
-/** Of marks within one pixel the first stands for all. */
+/** Of marks within one pixel, only the first. */
 export function aPixelApart<Mark>(marks: readonly Mark[], x: (mark: Mark) => number): Mark[] {
   let last = -Infinity;
   return marks.filter((mark) => {

@@ -2,9 +2,8 @@ import * as Plot from '@observablehq/plot';
 import { isoFromSerial } from '../../engine/index.js';
 import { aPixelApart, markLayer, type Page } from './markLayer.js';
 import { placedLabels } from './placedLabels.js';
-import { plotColours } from './plotColours.js';
+import { plotColours, plotSymbols, type PlotSymbol } from './plotLooks.js';
 import type { FishMark, PlotData } from './plotParts.js';
-import { plotSymbols, type PlotSymbol } from './plotSymbols.js';
 import type { StripRow } from './plotFrame.js';
 import { textWidth } from './textWidth.js';
 

@@ -1,10 +1,10 @@
 import { daysText, isoFromSerial, levelNumber, levelText } from '../../engine/index.js';
 import type { PlotData, PlotReading } from './plotParts.js';
 
-/** So many breaks are told one by one. */
+/** This many breaks are listed one by one. */
 const mostBreaks = 3;
 
-/** The plot in two to five sentences, for whoever cannot see it. */
+/** The plot in two to five sentences, for people who cannot see it. */
 export function plotWords(data: PlotData): string {
   return [readingWords(data), ...holdWords(data), ...actionWords(data)].join(' ');
 }

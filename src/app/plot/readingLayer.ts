@@ -1,10 +1,9 @@
 import * as Plot from '@observablehq/plot';
 import { isoFromSerial } from '../../engine/index.js';
-import { drawnReadings } from './thinnedReadings.js';
+import { drawnReadings } from './drawnReadings.js';
 import { markLayer, type Page } from './markLayer.js';
-import { plotColours } from './plotColours.js';
+import { plotColours, plotSymbols, type PlotSymbol } from './plotLooks.js';
 import type { PlotData, PlotReading } from './plotParts.js';
-import { plotSymbols, type PlotSymbol } from './plotSymbols.js';
 
 /** Shape and colour of a reading by where it stands. */
 export const readingLooks: Readonly<Record<PlotReading['status'], { symbol: PlotSymbol; colour: string }>> = {

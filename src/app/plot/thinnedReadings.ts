@@ -1,4 +1,3 @@
-import type { PlotFrame } from './plotFrame.js';
 import type { PlotData, PlotReading } from './plotParts.js';
 
 /** Up to so many readings each is drawn. */
@@ -42,12 +41,4 @@ function keep(kept: Set<PlotReading>, ...readings: readonly (PlotReading | undef
 
 function topOf({ high }: PlotReading): number {
   return high ?? Infinity;
-}
-
-/** Half of the marks of a long log at most. */
-const mostColumns = 700;
-
-/** The readings that have a mark of their own in a picture. */
-export function drawnReadings(data: PlotData, { left, right }: PlotFrame): readonly PlotReading[] {
-  return thinnedReadings(data, Math.min(mostColumns, Math.round(right - left)));
 }

@@ -1,7 +1,7 @@
 import * as Plot from '@observablehq/plot';
 import { markLayer, type Page } from './markLayer.js';
 import { placedLabels } from './placedLabels.js';
-import { plotColours } from './plotColours.js';
+import { plotColours } from './plotLooks.js';
 import type { PlotData } from './plotParts.js';
 import type { StripRow } from './plotFrame.js';
 import { textWidth } from './textWidth.js';

@@ -10,7 +10,7 @@ import { Markup, markup, quotedText } from './markup.js';
 
 type Told = Finding & { readonly severity: Exclude<Severity, 'verdict'> };
 
-/** Everything found beside the verdict, the gravest first, each with its row, its reason and its source. */
+/** Everything found besides the verdict, the most serious first, each with its row, its reason and its source. */
 export function findingsSection(findings: readonly Finding[], sources: readonly ReferenceKey[]): Markup {
   const told = findings.filter((finding): finding is Told => finding.severity !== 'verdict');
   return markup`<section class="findings" aria-labelledby="findings">
@@ -51,7 +51,7 @@ function momentText(when: number): Markup {
   return markup`<span class="date">${date}</span> <span class="date">${time}</span>`;
 }
 
-/** Each severity has a shape of its own, so that it is told apart without colour. */
+/** Each severity has a shape of its own, so that it can be told apart without colour. */
 const shapes: Readonly<Record<Exclude<Severity, 'verdict'>, string>> = {
   danger: '<path d="M4 0h4l4 4v4l-4 4h-4l-4-4v-4z"/>',
   warning: '<path d="M6 .5l6 11h-12z"/>',

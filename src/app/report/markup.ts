@@ -1,13 +1,14 @@
-import { startsFormula, xmlText } from '../../sheet/index.js';
+import { startsFormula } from '../../sheet/index.js';
+import { escapeHtml } from './escapeHtml.js';
 
-/** HTML that is in order: made by `markup`, or drawn by us. */
+/** HTML known to be well formed: made by `markup`, or drawn by us. */
 export class Markup {
   constructor(readonly html: string) {}
 }
 
 type Content = string | number | Markup | readonly Markup[];
 
-/** HTML from a template; whatever is put into it and is no markup itself is escaped. */
+/** HTML from a template; anything put into it that is not markup itself is escaped. */
 export function markup(parts: TemplateStringsArray, ...contents: readonly Content[]): Markup {
   return new Markup(parts.reduce((html, part, index) => html + htmlOf(contents[index - 1] ?? '') + part));
 }
@@ -18,30 +19,10 @@ function htmlOf(content: Content): string {
   return escapeHtml(String(content));
 }
 
-/** What ends the value of an attribute; a backtick does so in old browsers. */
-const quotes: Readonly<Record<string, string>> = { '"': '&quot;', "'": '&#39;', '`': '&#96;' };
-
-/**
- * What may not stand in a text unseen: control characters, marks that turn the direction of writing, invisible spaces, and
- * halves of a character. Tabs and line ends may.
- */
-const unseen =
-  // eslint-disable-next-line no-control-regex -- these are the ones meant
-  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u00ad\u061c\u180e\u200b\u200e\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb]|[\u{e0000}-\u{e007f}]|\p{Surrogate}/gu;
-
-/** A text as HTML that shows it and does nothing else; what would not be seen is written out, such as `[U+202E]`. */
-export function escapeHtml(text: string): string {
-  const seen = text.replace(
-    unseen,
-    (character) => `[U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}]`,
-  );
-  return xmlText(seen).replace(/["'`]/g, (quote) => quotes[quote] ?? '');
-}
-
 /** A dash alone, or a number, however its digits are set apart. */
 const plain = /^[-+]?[\d.,\s]*$/;
 
-/** What stands in a cell of the report: a text that a spreadsheet would take for a formula stands in quotation marks. */
+/** A text for a cell of the report, in quotation marks if a spreadsheet would take it for a formula. */
 export function quotedText(text: string | number): string {
   const written = String(text);
   return startsFormula(written) && !plain.test(written) ? `“${written}”` : written;

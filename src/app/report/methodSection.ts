@@ -64,7 +64,7 @@ const rowText =
   'Fixed rules check the rows, and each finding names the row of the sheet, the reason and the source. ' +
   'Text from the file that a spreadsheet would take for a formula is put in quotation marks, so that it stays text when pasted.';
 
-/** What holds wherever copper is used, and what a report cannot do. */
+/** The cautions that apply wherever copper is used, and what a report cannot do. */
 export function cautionsSection(): Markup {
   return markup`<section class="cautions" aria-labelledby="cautions">
 <h2 id="cautions">Cautions</h2>

@@ -9,7 +9,7 @@ import { reportStyle } from './reportStyle.js';
 import { reportName, reportTitle, type ReportInput } from './reportTitle.js';
 import { verdictSection } from './verdictSection.js';
 
-/** Nothing is run and nothing is fetched; style stands in the file itself. */
+/** Nothing runs and nothing is fetched; the style is in the file itself. */
 const policy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
 /**

@@ -1,7 +1,7 @@
-import { pastCardRows } from '../../../src/app/templates/demo/past/pastCard.js';
-import { pastColumns, pastRows } from '../../../src/app/templates/demo/past/pastLog.js';
+import { pastCard } from '../../../src/app/templates/demo/past/pastCard.js';
+import { pastColumns, pastRows } from '../../../src/app/templates/demo/past/pastRows.js';
 import { shopLog } from '../../../src/app/templates/demo/shop/shopLog.js';
-import { shopMoment } from '../../../src/app/templates/demo/shop/shopLog.js';
+import { shopMoment } from '../../../src/app/templates/demo/shop/shopRows.js';
 import { shopSystems } from '../../../src/app/templates/demo/shop/shopSystems.js';
 import type { Content, SheetPlan } from '../../../src/app/templates/plan/templatePlan.js';
 import {
@@ -43,7 +43,13 @@ export function treatmentOfRows(log: Rows, card: Rows, asOf?: number, firstRow =
 /** The past treatment of the demo workbook. */
 export function pastTreatment(asOf?: number, firstRow = 1): DemoTreatment {
   const log = [pastColumns.map(({ heading }) => heading), ...pastRows];
-  return treatmentOfRows(log, pastCardRows, asOf, firstRow);
+  const card = rowsOfPlan(pastCard).slice(3, 14);
+  return treatmentOfRows(
+    log,
+    card.map((row) => row.slice(0, 2)),
+    asOf,
+    firstRow,
+  );
 }
 
 /** One system of the demo shop on its Monday morning; rows of other systems are blank, so that rows keep their number. */

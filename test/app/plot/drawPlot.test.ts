@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { JSDOM } from 'jsdom';
 import { parseHTML } from 'linkedom';
 import { drawPlot } from '../../../src/app/plot/drawPlot.js';
-import { plotColours } from '../../../src/app/plot/plotColours.js';
+import { plotColours } from '../../../src/app/plot/plotLooks.js';
 import type { PlotData } from '../../../src/app/plot/plotParts.js';
 import { contrast } from './contrast.js';
 import { bigLog, plotCases } from './plotCases.js';

@@ -1,4 +1,4 @@
-import { thinnedCourse } from '../../../src/app/plot/courseLayer.js';
+import { thinnedCourse } from '../../../src/app/plot/thinnedCourse.js';
 
 const course = Array.from({ length: 9000 }, (_, at) => {
   const expected = 2 + Math.sin(at / 400) + (at === 4321 ? 3 : 0) - (at === 6543 ? 1.9 : 0);

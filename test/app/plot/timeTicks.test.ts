@@ -1,5 +1,5 @@
 import { serialOf } from '../../../src/app/templates/sheets/rowsOf.js';
-import { timeTicks } from '../../../src/app/plot/timeAxisLayer.js';
+import { timeTicks } from '../../../src/app/plot/timeTicks.js';
 
 const ticks = (from: string, to: string, most: number) =>
   timeTicks(serialOf(from), serialOf(to), most).map(({ label, under }) => `${label} ${under}`.trim());

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { parseHTML } from 'linkedom';
-import { escapeHtml } from '../../../src/app/report/markup.js';
+import { escapeHtml } from '../../../src/app/report/escapeHtml.js';
 
 describe('escapeHtml', () => {
   it('makes every sign of markup a text', () => {

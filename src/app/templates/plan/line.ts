@@ -15,7 +15,7 @@ interface LineTerms {
   readonly rules?: readonly ToneRule[];
 }
 
-/** One text, or one answer, alone in its row or its corner of the sheet: a title, a note, the heading of a section. */
+/** One text or one answer by itself: a title, a note, the heading of a section. */
 export function line(at: string | Corner, content: number | string, look: Look, terms: LineTerms = {}): Part {
   const { row, column } = cornerOf(at);
   const { columns = 1, rows = 1, isMerged = false, height, key, format, rules } = terms;
@@ -48,7 +48,7 @@ interface RowsTerms {
   readonly heights?: readonly number[];
 }
 
-/** Rows of texts without headings of their own, each column in its look. */
+/** Rows of texts without headings, each column in its own look. */
 export function rows({ at, cells, looks, mergedFrom, heights = [] }: RowsTerms): Part {
   const { row, column } = cornerOf(at);
   const lastRow = row + cells.length - 1;

@@ -25,7 +25,7 @@ export function planBook(plan: TemplatePlan): Book {
   };
 }
 
-/** The Book with the answers of its formulas; without them those that are refused on purpose are the only errors allowed. */
+/** The Book with the answers of its formulas. Only a formula that the plan marks as refused may have none. */
 export function answeredBook(book: Book, answers: readonly CellAnswer[], plan: TemplatePlan): Book {
   for (const { sheet, row, column, formula, reason, isKept } of answers) {
     const cell = plan.sheets
@@ -66,7 +66,7 @@ function bookSheet({ name, cells, areas, merged }: SheetPlan): BookSheet {
   };
 }
 
-/** Formulas of ours, and the others that a plan calls arrays, are free to fill as many cells as they need. */
+/** QT formulas, and others that the plan marks as arrays, may fill as many cells as they need. */
 function bookCell({ row, column, content, isArray = false }: PlannedCell): BookCell {
   if (typeof content === 'number' || !content.startsWith('=')) return { value: content };
   const formula = formulaAsStored(content.slice(1), qtNames);

@@ -10,7 +10,7 @@ export interface SheetTerms extends Pick<SheetPlan, 'name' | 'tab' | 'frozen' | 
   readonly characters?: (width: number) => number;
 }
 
-/** A sheet made of its parts, each of which stands where it says. */
+/** A sheet made of its parts, each at the place it states. */
 export function sheetPlan({ parts, widths, gap, characters, ...sheet }: SheetTerms): SheetPlan {
   try {
     const all = joined(parts);
@@ -42,7 +42,7 @@ export function joined(parts: readonly Part[]): Required<Omit<Part, 'table'>> & 
   };
 }
 
-/** A column that nothing stands in. */
+/** An empty column between parts. */
 const narrow = 3;
 
 type Given = { readonly [K in 'widths' | 'gap' | 'characters']: SheetTerms[K] | undefined };

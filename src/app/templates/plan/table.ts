@@ -6,7 +6,7 @@ import { rowConditions, type Toned } from './rowConditions.js';
 import type { Content, Corner, Part, PlannedCell } from './templatePlan.js';
 
 export interface TableTerms extends Toned {
-  /** The corner of its heading; if left out, right beside another table, with which it is one. */
+  /** The corner of its heading; if left out, right beside another table, as part of it. */
   readonly at?: string | Corner;
   readonly beside?: TablePart;
   /** What its places begin with: `{key}`, `{key.column}`, with their headings `{key+}`, `{key.column+}`. */

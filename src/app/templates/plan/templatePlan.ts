@@ -13,7 +13,7 @@ export interface TemplatePlan {
 }
 
 /** A name that formulas use for cells, such as `Card` for `Card!$A$5:$B$24`. */
-export interface NamePlan {
+interface NamePlan {
   readonly name: string;
   readonly cells: string;
   readonly comment: string;
@@ -30,7 +30,7 @@ export interface SheetPlan extends Required<Omit<Part, 'widths' | 'table'>> {
   readonly page: PagePlan;
 }
 
-/** Something that stands in a sheet: a line, a form, a table, a chart. A sheet is made of such parts. */
+/** Something on a sheet: a line, a form, a table, a chart. A sheet is made of such parts. */
 export interface Part {
   readonly cells?: readonly PlannedCell[];
   /** Of looks and formats given for one cell the last decides. */
@@ -41,7 +41,7 @@ export interface Part {
   /** In points; rows that are not named fit their text. */
   readonly heights?: readonly { readonly first: number; readonly last: number; readonly height: number }[];
   readonly merged?: readonly CellRange[];
-  /** A text that leads to another sheet. */
+  /** A text that links to another sheet. */
   readonly links?: readonly { readonly row: number; readonly column: number; readonly to: string }[];
   readonly table?: { readonly name: string; readonly range: CellRange };
   readonly validations?: readonly Validation[];
@@ -70,7 +70,7 @@ interface Area {
 
 interface PagePlan {
   readonly orientation: 'portrait' | 'landscape';
-  /** The last row and column that are printed; if left out, whatever is filled. */
+  /** The range that is printed; if left out, everything that is filled. */
   readonly area?: CellRange;
   /** Heading rows repeated on every page. */
   readonly repeated?: { readonly first: number; readonly last: number };
@@ -96,7 +96,7 @@ export interface Rule {
 }
 
 /** A look that a cell takes on where a formula is true; the first that is true decides. */
-export interface Condition {
+interface Condition {
   readonly range: CellRange;
   readonly rules: readonly ToneRule[];
 }

@@ -1,7 +1,7 @@
 import { type CellRange, columnLetters } from '../../../sheet/index.js';
 
 /** Where something stands that a text names; undefined: the text is left as it is. */
-export type PlaceOf = (key: string, sheet: string | undefined) => CellRange | undefined;
+type PlaceOf = (key: string, sheet: string | undefined) => CellRange | undefined;
 
 const named = /\{(\$?)(?:([^{}!$]+)!)?([^{}!$]+)(\$?)\}/g;
 

@@ -2,7 +2,7 @@ import type { ColumnTones, ToneRule } from '../plan/index.js';
 
 type Tone = ToneRule['tone'];
 
-/** The tones of a cell by the word that stands in it, which says the same. */
+/** The tones of a cell by the word in it, so that colour never says more than the word. */
 export function wordRules(cell: string, words: Readonly<Record<string, Tone>>): ToneRule[] {
   return Object.entries(words).map(([word, tone]) => ({ when: `${cell}="${word}"`, tone }));
 }

@@ -66,10 +66,10 @@ const [oneLine, room, lineOfSize] = [18, 6, 1.22];
 /** Of a column and the indent of its texts. [px] */
 const textMargins = 12;
 
-/** The letters of the templates are narrower than the widest that plots reckon with. */
+/** The letters of the templates are narrower than the widest ones that plots allow for. */
 const narrower = 0.87;
 
-/** The size of letters that come out as wide by the reckoning of plots as those of the templates. [px] */
+/** The letter size at which a plot's estimate of width fits the letters of the templates. [px] */
 function letterSize(points: number): number {
   return points * pixelsOfAPoint * narrower;
 }

@@ -54,7 +54,7 @@ function compiledNear(folder: string): string {
   return compiledNear(above);
 }
 
-/** The answer of the writer; a refusal of its is a fault in a plan of ours. */
+/** The writer's answer. If it refuses, the plan is at fault. */
 export function done<T extends { readonly error: string | null }>(answer: T, what: string): T {
   if (answer.error !== null) throw new Error(`${what}: ${answer.error}`);
   return answer;

@@ -6,10 +6,10 @@ const typesPart = '[Content_Types].xml';
 const propertiesPart = 'docProps/core.xml';
 
 /**
- * The parts of a new workbook packed in a fixed order, all of one moment, with its properties: the same workbook is the
- * same file, and says nothing of the clock of the machine that it was made on.
+ * The parts of a new workbook with its properties, packed in a fixed order and with one date: the same workbook is always
+ * the same file, and does not reveal the clock of the machine it was made on.
  *
- * @param drawn parts to be put in place of the writer's own, by name
+ * @param drawn parts that replace the writer's own, by name
  * @param made such as `2026-03-01T08:00:00Z`
  */
 export function packedParts(
@@ -26,14 +26,14 @@ export function packedParts(
     return [entry.name, entry.name === typesPart ? withoutPictures(part) : part];
   });
   parts.sort(([a], [b]) => (a === typesPart ? -1 : b === typesPart ? 1 : a < b ? -1 : 1));
-  // The packer takes the wall clock of this machine; the fields of the moment are given to it as they stand.
+  // The packer writes local time, so it is given the fields of the moment as they are.
   const [date = '', time = ''] = made.replace('Z', '').split('T');
   const mtime = new Date(`${date}T${time}`);
   const packed: Zippable = Object.fromEntries(parts.map(([name, part]) => [name, [part, { mtime, level: 6 }]]));
   return zipSync(packed);
 }
 
-/** The types of pictures, which a template has none of, and which the writer names in any order. */
+/** Without the types of pictures: a template has none, and the writer lists them in random order. */
 function withoutPictures(part: Uint8Array): Uint8Array {
   const types = new TextDecoder().decode(part);
   return new TextEncoder().encode(types.replace(/<Default Extension="(?!xml"|rels")[^>]*><\/Default>/g, ''));

@@ -10,7 +10,7 @@ interface Drawing {
   readonly cells: ChartCells;
 }
 
-/** One series; kinds differ in form and stroke, so that they are told apart without colours. */
+/** One series; kinds differ in form and stroke, so that they can be told apart without colour. */
 export function seriesXml(series: ChartSeries, index: number, { kind, cells }: Drawing): string {
   const name =
     `<c:tx><c:strRef><c:f>${xmlText(series.name)}</c:f><c:strCache><c:ptCount val="1"/>` +

@@ -46,7 +46,7 @@ export async function templateBytes(kind: TemplateKind, { bundle, now, compiled 
   const answers = await evaluatedBook(book, outsideFunctions(bundle), { now, all: true });
   const answered = answeredBook(book, answers, plan);
   const fitted = plan.isFitted === true ? fittedPlan(plan, answered) : plan;
-  // The writer knows no array that may grow: formulas and answers are put in by our own.
+  // The writer cannot write arrays that grow, so our own patcher puts in formulas and answers.
   const filled = patchXlsx(writtenBook(fitted, await loadExcelize(compiled)), answers.map(writeOf));
   const charts = plan.sheets.flatMap((sheet) => sheet.charts);
   // The writer numbers the drawings as the sheets have them.

@@ -9,7 +9,7 @@ import { styledRuns } from './styledRuns.js';
 import { writePage } from './writePage.js';
 import { writeRules } from './writeRules.js';
 
-/** A plan as an .xlsx file without its formulas, and with no more of its charts than their frames. */
+/** A plan as an .xlsx file, still without formulas and with empty chart frames. */
 export function writtenBook(plan: TemplatePlan, excelize: Excelize): Uint8Array {
   const file = excelize.NewFile();
   done(file.SetDefaultFont(fontFamily), 'font');
@@ -45,7 +45,7 @@ function writeSheet(file: NewFile, sheet: SheetPlan, styles: BookStyles, title: 
   done(file.SetSheetDimension(sheet.name, addressRange({ firstRow: 0, firstColumn: 0, ...last })), sheet.name);
 }
 
-/** The frame of each chart in its sheet: place, size, name and text alternative. What is drawn in it is put in afterwards. */
+/** The frame of each chart: place, size, name and text alternative. The drawing is put in afterwards. */
 function writeChartFrames(file: NewFile, { name, charts }: SheetPlan, excelize: Excelize): void {
   for (const chart of charts) {
     const at = addressOf(chart.at.row, chart.at.column);
@@ -59,7 +59,7 @@ function writeChartFrames(file: NewFile, { name, charts }: SheetPlan, excelize: 
   }
 }
 
-/** What is written in a sheet, looks and number formats. Formulas and their answers are put in afterwards. */
+/** Contents, looks and number formats of a sheet. Formulas and their answers are put in afterwards. */
 function writeCells(file: NewFile, plan: SheetPlan, styles: BookStyles): void {
   const { name } = plan;
   for (const { row, column, content } of plan.cells) {

@@ -1,9 +1,9 @@
 import { answerTable, form, line } from '../../plan/index.js';
 import { demoSheet } from '../demoSheet.js';
-import { pastColumns } from './pastLog.js';
+import { pastColumns } from './pastRows.js';
 
 /** As the keeper wrote it. */
-export const pastCardRows = [
+const pastCardRows = [
   ['Tank', 'Hospital tank 1'],
   ['Net volume', '55 gal'],
   ['Copper', 'chelated copper'],

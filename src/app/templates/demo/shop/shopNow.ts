@@ -1,13 +1,13 @@
 import { answerTable, bodies, form, line, table, type TableColumn } from '../../plan/index.js';
 import { demoSheet } from '../demoSheet.js';
-import { shopMoment } from './shopLog.js';
+import { shopMoment } from './shopRows.js';
 import { shopSystems } from './shopSystems.js';
 
 const heading = 6;
 /** With room for three systems more. */
 const room = shopSystems.length + 3;
 
-/** What is said of each system in its row of the cards; headings above words stand to the right too, as the cells do. */
+/** The columns of the cards; headings above words are right-aligned too, like the cells. */
 export const shopCardColumns: readonly TableColumn[] = [
   { heading: 'System', kind: 'text', width: 64 },
   { heading: 'Volume L', kind: 'number', width: 80 },

@@ -104,7 +104,7 @@ function keeperAt(when: number): string {
   return Math.floor(when) % 7 < 4 ? 'OV' : 'TM';
 }
 
-/** Fish, salinity, temperature, and a row when they are fed in the afternoon; none of it amiss. */
+/** Fish, salinity, temperature, and a row when they are fed in the afternoon; all as it should be. */
 function addRest(rows: ShopRow[], { name, fish, raisingDays }: ShopSystem, asOf: number, random: SeededNumbers): void {
   const [first] = rows;
   if (first === undefined) return;

@@ -1,4 +1,4 @@
-import { pastColumns, pastRows } from '../../../../../src/app/templates/demo/past/pastLog.js';
+import { pastColumns, pastRows } from '../../../../../src/app/templates/demo/past/pastRows.js';
 
 const column = (heading: string): readonly (string | number | null)[] => {
   const at = pastColumns.findIndex((each) => each.heading === heading);

@@ -1,6 +1,6 @@
 import { copperForms } from '../../../../../src/engine/dose/forms.js';
 import { serialOf } from '../../../../../src/app/templates/sheets/rowsOf.js';
-import { shopMoment, shopRows } from '../../../../../src/app/templates/demo/shop/shopLog.js';
+import { shopMoment, shopRows } from '../../../../../src/app/templates/demo/shop/shopRows.js';
 import { shopSystems } from '../../../../../src/app/templates/demo/shop/shopSystems.js';
 import { simulatedRows, type ShopRow } from '../../../../../src/app/templates/demo/shop/simulatedRows.js';
 
