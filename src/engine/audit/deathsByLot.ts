@@ -8,7 +8,9 @@ import type { Treatment } from '../rules/treatment.js';
 import { instantDays } from '../units/quantity.js';
 import { lotDeaths, type LotDeaths, type LotSums } from './lotDeaths.js';
 import { treatmentPhases, type TreatmentPhases } from './treatmentPhases.js';
-import { unreadFish } from './unreadFish.js';
+import type { ColumnKind } from '../log/headings/columnKinds.js';
+import type { Log } from '../log/table/log.js';
+import { shown } from '../units/shown.js';
 
 /**
  * The deaths of each lot by the phase of treatment in which they fell; without a column of lots those of all fish.
@@ -71,4 +73,29 @@ function addOut(sums: LotSums, text: string): void {
 function phaseAt(when: number, { holdFrom, holdTo }: TreatmentPhases): 'raising' | 'hold' | 'observation' {
   if (when < holdFrom - instantDays) return 'raising';
   return when > holdTo + instantDays ? 'observation' : 'hold';
+}
+
+const deciding: readonly ColumnKind[] = ['time', 'fish in', 'fish out', 'dead'];
+
+/**
+ * The lowest row whose fish cannot be counted: it has no time, an error, or says no number, as in "tangs".
+ *
+ * @param log rows with fish that come in or die
+ * @returns the problem of that row; null: every fish is counted
+ */
+function unreadFish(log: Log): Problem | null {
+  let lowest: { readonly row: number; readonly problem: Problem } | null = null;
+  for (const fault of log.faults) {
+    if (deciding.includes(fault.kind) && (lowest === null || fault.row < lowest.row)) lowest = fault;
+  }
+  for (const column of ['fish in', 'dead'] as const) {
+    const texts = log.texts[column];
+    for (let entry = 0; texts !== null && entry < log.count; entry++) {
+      const text = texts[entry] ?? '';
+      const row = log.row[entry] ?? 0;
+      if (text === '' || (lowest !== null && row >= lowest.row) || fishCount(text, column).exact) continue;
+      lowest = { row, problem: { code: 'not-a-value', at: { row }, given: shown(text), kind: 'fish count' } };
+    }
+  }
+  return lowest === null ? null : lowest.problem;
 }

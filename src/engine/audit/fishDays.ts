@@ -12,7 +12,7 @@ import { ok, refuse, type Result } from '../result/result.js';
 import { firstLongEnough } from '../rules/holdAnswer.js';
 import type { Treatment } from '../rules/treatment.js';
 import { fishRoster } from './fishRoster.js';
-import type { FishEvent, RosterFish } from './rosterFish.js';
+import type { FishEvent, RosterFish } from './departFish.js';
 
 /** A fish or group with its days. */
 export interface FishDays {

@@ -6,8 +6,7 @@ import { cardFish } from '../rules/cardFish.js';
 import { deathRows, type DeathRow } from '../rules/deathRows.js';
 import { lotNames } from '../rules/lotNames.js';
 import type { Treatment } from '../rules/treatment.js';
-import { departFish, type Leaving } from './departFish.js';
-import type { Departure, RosterFish } from './rosterFish.js';
+import { departFish, type Leaving, type Departure, type RosterFish } from './departFish.js';
 
 /**
  * Every fish or group of a treatment with what became of it: those of the card first, then those that came in, in time

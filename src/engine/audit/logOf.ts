@@ -12,13 +12,14 @@ import type { ColumnKind } from '../log/headings/columnKinds.js';
 import type { RawRange } from '../log/parallelRanges.js';
 import type { Log } from '../log/table/log.js';
 import { systemKey } from '../log/table/logBySystem.js';
-import type { LogRange } from '../log/table/logRange.js';
+import { type LogRange, headingRowOf, headingsIn } from '../log/table/logRange.js';
 import { readLog } from '../log/table/readLog.js';
 import type { Problem } from '../result/problem.js';
 import { ok, refuse, type Result } from '../result/result.js';
 import { isBlank, type Cell } from '../units/cell.js';
 import { shown } from '../units/shown.js';
 import type { SystemCard } from './systemCard.js';
+import type { HeadingRead } from '../log/headings/readHeadings.js';
 
 interface CardRange {
   readonly range: RawRange;
@@ -78,4 +79,11 @@ function nameOf(cell: Cell): Result<NameOnCard, Problem> {
 /** A name cut as messages cut it, without the quotes that the sentence puts around it. */
 function bareName(name: string): string {
   return shown(name).slice(1, -1);
+}
+
+/** The headings of a log as they are understood; a range without a single known one has no heading row. */
+export function logHeadings(log: LogRange): Result<readonly HeadingRead[], Problem> {
+  const read = headingsIn(log, headingRowOf(log));
+  const isKnown = !read.ok || read.value.some(({ words }) => words !== null);
+  return isKnown ? read : refuse({ code: 'missing-heading', kind: 'time' });
 }

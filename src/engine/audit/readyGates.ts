@@ -1,16 +1,16 @@
 import { traceHolds } from '../hold/holdTracer.js';
-import * as limits from '../limits/limits.js';
 import type { Treatment } from '../rules/treatment.js';
 import { hoursPerDay, secondDays } from '../units/quantity.js';
 import { copperOutGate } from './gates/copperOutGate.js';
 import { daysGate } from './gates/daysGate.js';
-import { deathsGate } from './gates/deathsGate.js';
+import { deathsGate, signsGate } from './gates/quietGates.js';
 import { flukesGate } from './gates/flukesGate.js';
 import type { Gate, GateName } from './gates/gate.js';
 import { observationGate } from './gates/observationGate.js';
-import { openRowGate } from './gates/openRowGate.js';
-import { signsGate } from './gates/signsGate.js';
 import { untestedGate } from './gates/untestedGate.js';
+import type { ColumnKind } from '../log/headings/columnKinds.js';
+import { openHold } from '../rules/openHold.js';
+import * as limits from '../limits/limits.js';
 
 /** Whether fish may go, gate by gate. */
 export interface Ready {
@@ -70,4 +70,22 @@ function mayTransfer({ trace, terms, readings, now }: Treatment, gates: readonly
   const isTested = lately !== null && lately.to - lately.from >= transferDays - secondDays;
   const isQuiet = gates.every(({ name, met }) => !ofFish.includes(name) || name === 'observation' || met === 'yes');
   return isTested && isQuiet;
+}
+
+/** Cells on which a gate hangs. */
+const deciding: readonly ColumnKind[] = ['copper', 'time', 'signs', 'dead', 'fish in', 'fish out'];
+
+/** Whether every row since the hold began can be read: one that cannot leaves the question open. */
+function openRowGate(treatment: Treatment): Gate {
+  const { log, trace } = treatment;
+  const from = trace.holds[0]?.from ?? -Infinity;
+  const rows = new Set<number>();
+  for (const { kind, when, row } of log.faults) {
+    if (deciding.includes(kind) && !(when < from)) rows.add(row);
+  }
+  const open = openHold(treatment);
+  if (open !== null && open.row !== null) rows.add(open.row);
+  if (rows.size === 0) return { name: 'no open row', met: 'yes', since: null, why: { code: 'every-row-read' } };
+  const why = { code: 'open-rows', rows: [...rows].sort((a, b) => a - b) } as const;
+  return { name: 'no open row', met: 'no', since: null, why };
 }

@@ -1,8 +1,7 @@
-import { levelEstimates, type LevelEstimates } from './levelEstimates.js';
+import { levelEstimates, type LevelEstimates, type TestedLevels } from './levelEstimates.js';
 import { bellReach, meanUnderBell, vanishing, type MeanUnderBell } from './meanUnderBell.js';
 import { panelCurve, type PanelCurve } from './panelCurve.js';
 import { panelEdges } from './panelEdges.js';
-import type { TestedLevels } from './testedLevels.js';
 
 /** A step whose variance is a smaller part than this of what is unknown of the level moves nothing. */
 const standstill = 1e-18;

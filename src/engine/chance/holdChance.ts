@@ -6,8 +6,7 @@ import type { Problem } from '../result/problem.js';
 import { ok, type Result } from '../result/result.js';
 import { copperPerRootDay, fraction, instantDays, type Fraction } from '../units/quantity.js';
 import { chanceNeverBelow } from './chanceNeverBelow.js';
-import { meterOf, type MeterOnTank } from './meterOf.js';
-import { meterSpread } from './meterSpread.js';
+import { meterOf, type MeterOnTank, meterSpread } from './meterSpread.js';
 
 /** What a level wanders in a day unless the keeper knows better, as a share of the low limit. */
 const usualDriftShare = 0.01;

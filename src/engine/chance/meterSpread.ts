@@ -1,4 +1,7 @@
-import type { CopperMgPerLitre, Fraction } from '../units/quantity.js';
+import { type CopperMgPerLitre, type Fraction, type CopperPerRootDay, copperPerRootDay } from '../units/quantity.js';
+import type { Problem } from '../result/problem.js';
+import { ok, refuse, type Result } from '../result/result.js';
+import { quantityReader } from '../units/readers/quantityReaders.js';
 
 /** How good a meter is: of 95 % of readings the true level is within accuracy + percent of the reading. */
 export interface Meter {
@@ -25,3 +28,23 @@ export const spreadsAt95 = 1.96;
 export function meterSpread({ accuracy, percent }: Meter, reading: number): number {
   return (accuracy + percent * reading) / spreadsAt95;
 }
+
+/** A meter, and how far the level it is used on wanders in a day; drift left out is the usual one. */
+export interface MeterOnTank extends Meter {
+  readonly drift?: CopperPerRootDay;
+}
+
+/**
+ * A meter that can be reckoned with.
+ *
+ * Definition: accuracy or percent is above 0; a meter that claims no error at all leaves no chance to tell.
+ *
+ * @param given accuracy [mg/L], percent [1], drift [mg/L per √day]
+ * @returns the same, or the problem
+ */
+export function meterOf(given: MeterOnTank): Result<MeterOnTank, Problem> {
+  return given.accuracy > 0 || given.percent > 0 ? ok(given) : refuse({ code: 'meter-without-error' });
+}
+
+/** How much a level wanders in a day, written as a level; 0 is a level that stays. */
+export const driftIn = quantityReader('level', { min: 0, max: 20 }, copperPerRootDay);

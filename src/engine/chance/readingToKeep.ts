@@ -3,8 +3,7 @@ import type { Problem } from '../result/problem.js';
 import { ok, refuse, type Result } from '../result/result.js';
 import { copperMgPerLitre, levelTolerance, type CopperMgPerLitre, type Fraction } from '../units/quantity.js';
 import { shownNumber } from '../units/shown.js';
-import { meterOf } from './meterOf.js';
-import { spreadsAt95, type Meter } from './meterSpread.js';
+import { meterOf, spreadsAt95, type Meter } from './meterSpread.js';
 import { normalQuantile } from './normalQuantile.js';
 
 /** Unless the keeper says otherwise. */

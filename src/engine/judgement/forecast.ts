@@ -1,4 +1,4 @@
-import { bandSpreads } from '../level/bandSpreads.js';
+import { bandSpreads } from '../level/levelSteps.js';
 import { wandering } from '../level/wandering.js';
 import * as limits from '../limits/limits.js';
 import type { Card } from '../log/card.js';

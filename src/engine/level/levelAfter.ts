@@ -1,7 +1,21 @@
-import { bandSpreads } from './bandSpreads.js';
-import type { LevelPath } from './levelPath.js';
+import { bandSpreads } from './levelSteps.js';
 import { thickness } from './thickness.js';
 import { wandering } from './wandering.js';
+import type { Course, FilteredLevels } from './filteredLevels.js';
+import type { LevelSteps } from './levelSteps.js';
+import type { SmoothedLevels } from './smoothedLevels.js';
+
+/** All that a model knows of the level of the full system, from event to event. */
+export interface LevelPath {
+  readonly course: Course;
+  /** Standard deviation of the rate of loss. [1/day] */
+  readonly rateSpread: number;
+  readonly steps: LevelSteps;
+  readonly filtered: FilteredLevels;
+  readonly smoothed: SmoothedLevels;
+  /** How the smoothed level after each event changes with the rate of loss. [mg/L per 1/day] */
+  readonly sensitivity: Float64Array;
+}
 
 /** The level in the tank at one moment, with its 95 % band. [mg/L] */
 export interface LevelThen {

@@ -1,6 +1,5 @@
-import { bandSpreads } from './bandSpreads.js';
 import type { FilteredLevels } from './filteredLevels.js';
-import type { LevelSteps } from './levelSteps.js';
+import { bandSpreads, type LevelSteps } from './levelSteps.js';
 import type { SmoothedLevels } from './smoothedLevels.js';
 
 /** The level in the tank with its 95 % band, never below 0; NaN where nothing is known of it. [mg/L] */

@@ -11,7 +11,7 @@ import {
 } from '../units/quantity.js';
 import { filteredLevels } from './filteredLevels.js';
 import { levelBands, type LevelBands } from './levelBands.js';
-import type { LevelPath } from './levelPath.js';
+import type { LevelPath } from './levelAfter.js';
 import { levelSteps } from './levelSteps.js';
 import { lossEstimate } from './lossEstimate.js';
 import { massBalance, type MassBalance } from './massBalance.js';

@@ -1,8 +1,10 @@
 import { eventKinds, type WaterEvents } from '../log/waterEvents.js';
 import type { CopperMgPerLitre, CopperMgPerMl, Fraction, Litres } from '../units/quantity.js';
-import { bandSpreads } from './bandSpreads.js';
 import { evaporated } from './evaporated.js';
 import { thickness } from './thickness.js';
+
+/** Standard deviations to either side that hold 95 % of a normal; from memory. */
+export const bandSpreads = 1.96;
 
 /** What each event does to the level, and what each reading says of it, a column each. Levels are those of the full system. */
 export interface LevelSteps {

@@ -1,7 +1,6 @@
 import type { Course } from './filteredLevels.js';
 import type { LevelSteps } from './levelSteps.js';
-import { wandering } from './wandering.js';
-import { wanderingSlope } from './wanderingSlope.js';
+import { wandering, wanderingSlope } from './wandering.js';
 
 /** How well a rate of loss explains the readings. */
 export interface LossScore {

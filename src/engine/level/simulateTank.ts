@@ -3,7 +3,7 @@ import { eventKinds, type WaterEvents } from '../log/waterEvents.js';
 import type { Problem } from '../result/problem.js';
 import { ok, type Result } from '../result/result.js';
 import { copperMgPerLitre, hoursPerDay, serialDay, type CopperMgPerLitre } from '../units/quantity.js';
-import { bandSpreads } from './bandSpreads.js';
+import { bandSpreads } from './levelSteps.js';
 import { plannedActions, toTheMinute, type PlannedAction } from './plannedActions.js';
 import { seededNumbers, type SeededNumbers } from './seededNumbers.js';
 import type { SimulatedRow, SimulatedTank, SimulatedTreatment } from './simulatedTreatment.js';

@@ -2,7 +2,7 @@ import { lowestBetweenReadings, type LowestBetween } from '../level/lowestBetwee
 import * as limits from '../limits/limits.js';
 import { eventKinds } from '../log/waterEvents.js';
 import { secondDays } from '../units/quantity.js';
-import { bandSpreads } from '../level/bandSpreads.js';
+import { bandSpreads } from '../level/levelSteps.js';
 import { countedHolds } from './countedHolds.js';
 import type { Treatment } from './treatment.js';
 import { meterAccuracyOf } from './meterError.js';

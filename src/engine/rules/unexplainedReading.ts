@@ -1,4 +1,4 @@
-import { bandSpreads } from '../level/bandSpreads.js';
+import { bandSpreads } from '../level/levelSteps.js';
 import { eventKinds } from '../log/waterEvents.js';
 import { steadyLevels } from './steady/steadyLevels.js';
 import { fates } from './steady/steadyPass.js';

@@ -1,5 +1,5 @@
 import { levelAfter } from '../level/levelAfter.js';
-import { bandSpreads } from '../level/bandSpreads.js';
+import { bandSpreads } from '../level/levelSteps.js';
 import * as limits from '../limits/limits.js';
 import type { RowFault } from '../log/table/log.js';
 import { instantDays } from '../units/quantity.js';

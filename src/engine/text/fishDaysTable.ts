@@ -1,5 +1,5 @@
 import type { FishDays } from '../audit/fishDays.js';
-import type { Departure, FishEvent } from '../audit/rosterFish.js';
+import type { Departure, FishEvent } from '../audit/departFish.js';
 import { columnsOf, type Table } from '../result/table.js';
 import { shownNumber } from '../units/shown.js';
 import { isoFromSerial } from '../../base/isoFromSerial.js';

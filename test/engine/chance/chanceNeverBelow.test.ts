@@ -1,5 +1,5 @@
 import { chanceNeverBelow } from '../../../src/engine/chance/chanceNeverBelow.js';
-import type { TestedLevels } from '../../../src/engine/chance/testedLevels.js';
+import type { TestedLevels } from '../../../src/engine/chance/levelEstimates.js';
 import { normalBelow } from './normalBelow.js';
 import { chanceByEvenGrid, chanceBySampling, chanceOfTwo } from './oracles.js';
 import { RandomNumbers } from './randomNumbers.js';

@@ -1,4 +1,4 @@
-import type { TestedLevels } from '../../../src/engine/chance/testedLevels.js';
+import type { TestedLevels } from '../../../src/engine/chance/levelEstimates.js';
 import { normalBelow } from './normalBelow.js';
 import type { RandomNumbers } from './randomNumbers.js';
 

@@ -1,5 +1,4 @@
-import { wandering } from '../../../src/engine/level/wandering.js';
-import { wanderingSlope } from '../../../src/engine/level/wanderingSlope.js';
+import { wandering, wanderingSlope } from '../../../src/engine/level/wandering.js';
 
 /** Simpson's rule over e^(−2ku), from 0 to t, and over its derivative. */
 function simpson(f: (u: number) => number, to: number): number {

@@ -166,6 +166,13 @@ export const fishAndWaterEdges: Edges<
     { where: 'PLAN, a medicine', gives: () => numberIn(planWords({ medicines: ['hypo'] }), /copper below (\d+) g/) },
   ],
   salinityDanger: [
+    {
+      where: 'AUDIT, water that grows thinner',
+      answer: (value) =>
+        audited(treated(log('Cu|salinity', [atDay(0), 2.25, 24], [atDay(1), 2.25, value])), 'low-salinity'),
+      step: 0.01,
+      with: 'above',
+    },
     { where: 'AUDIT', answer: salinity, step: 0.01, with: 'above' },
     {
       where: 'AUDIT, the limit it names',

@@ -47,6 +47,9 @@ const heldFor = (length: number): string =>
     0,
   ]);
 
+const moveWords = (words: RegExp): number =>
+  numberIn(wordsOf(findingOf(treated(moveAfterGap(60)), 'moved-against-terms')), words);
+
 const sign = (daysBefore: number): string =>
   log(
     'Cu|fish out|signs|dead',
@@ -310,6 +313,7 @@ export const holdEdges: Edges<
       step: 1,
       with: 'above',
     },
+    { where: 'AUDIT, the words of terms', gives: () => moveWords(/After (\d+) days only/) },
     {
       where: 'READY, the words',
       gives: () =>
@@ -362,8 +366,7 @@ export const holdEdges: Edges<
     },
     {
       where: 'AUDIT, the words',
-      gives: () =>
-        numberIn(wordsOf(findingOf(treated(moveAfterGap(60)), 'moved-against-terms')), /untested for over (\d+) h/),
+      gives: () => moveWords(/untested for over (\d+) h/),
     },
     { where: 'PLAN', gives: () => numberIn(planWords(), /over (\d+) h rules out/) },
   ],
@@ -394,6 +397,7 @@ export const holdEdges: Edges<
       step: 0.001,
       with: 'above',
     },
+    { where: 'AUDIT, the words', gives: () => moveWords(/the last (\d+) were without signs/) },
     { where: 'PLAN, when to watch', gives: () => stepOf(planned(), 'transfer').when - stepOf(planned(), 'watch').when },
     { where: 'PLAN, the words', gives: () => numberIn(planWords(), /needs the (\d+) days before it/) },
   ],

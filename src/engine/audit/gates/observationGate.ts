@@ -8,9 +8,9 @@ import { firstLongEnough } from '../../rules/holdAnswer.js';
 import { signsAfterArrival } from '../../rules/signsAfterArrival.js';
 import type { Treatment } from '../../rules/treatment.js';
 import { copperMgPerLitre, secondDays, serialDay, type CopperMgPerLitre } from '../../units/quantity.js';
-import { copperGone } from './copperGone.js';
+import { copperGone } from './copperOutGate.js';
 import type { Gate } from './gate.js';
-import { praziquantelBaths } from './praziquantelBaths.js';
+import { praziquantelBaths } from './flukesGate.js';
 
 /**
  * Whether the observation is over: from the first reading that shows the copper gone, or the last praziquantel after it,

@@ -4,7 +4,8 @@ import { firstLongEnough } from '../../rules/holdAnswer.js';
 import type { Treatment } from '../../rules/treatment.js';
 import { hoursPerDay, secondDays } from '../../units/quantity.js';
 import type { Gate } from './gate.js';
-import { longestStretch } from './longestStretch.js';
+import type { Hold } from '../../hold/holdTrace.js';
+import type { ReadingColumns } from '../../log/readingColumns.js';
 
 const beforeTransfer = limits.transferGap.value / hoursPerDay;
 
@@ -30,4 +31,21 @@ export function untestedGate({ trace, terms, card, readings, now }: Treatment): 
       isSince: since > between,
     },
   };
+}
+
+/**
+ * The longest stretch between two tests of a hold.
+ *
+ * Definition: the largest difference of neighbouring times.
+ *
+ * @param readings in time order
+ * @param hold readings from its first to its last
+ * @returns [days]
+ */
+function longestStretch({ when }: ReadingColumns, { firstIndex, lastIndex }: Hold): number {
+  let longest = 0;
+  for (let index = firstIndex + 1; index <= lastIndex; index++) {
+    longest = Math.max(longest, (when[index] ?? NaN) - (when[index - 1] ?? NaN));
+  }
+  return longest;
 }
