@@ -131,6 +131,7 @@ export const afterEdges: Edges<
     { where: 'PLAN', gives: () => 24 * numberIn(planWords(), /test copper (\d+) days after the last/) },
   ],
   observeEarliest: [
+    { where: 'PLAN, why observe', gives: () => 7 * numberIn(planWords(), /practice: (\d+) to \d+ weeks/) },
     {
       where: 'OBSERVEUNTIL',
       gives: () => observationEnd({ ended: serialDay(start), form: 'sulfate' }).earliest - start,
@@ -140,6 +141,7 @@ export const afterEdges: Edges<
     { where: 'PLAN, the words', gives: () => numberIn(planWords(), /observe them there for (\d+) to/) },
   ],
   observeAdvised: [
+    { where: 'PLAN, why observe', gives: () => 7 * numberIn(planWords(), /practice: \d+ to (\d+) weeks/) },
     {
       where: 'OBSERVEUNTIL',
       gives: () => observationEnd({ ended: serialDay(start), form: 'sulfate' }).advised - start,

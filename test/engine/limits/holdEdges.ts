@@ -79,6 +79,14 @@ export const holdEdges: Edges<
   | 'signBeside'
 > = {
   holdDays: [
+    {
+      where: 'PLAN, a short course',
+      gives: () => numberIn(planWords({ days: days(10) }), /is a short course; plan (\d+)/),
+    },
+    {
+      where: 'PLAN, why it is short',
+      gives: () => numberIn(planWords({ days: days(10) }), /counted as short; (\d+) days is common/),
+    },
     { where: 'a card without days', gives: () => treated(gap(24)).card.days },
     {
       where: 'PLAN, why a shorter course',
@@ -122,6 +130,11 @@ export const holdEdges: Edges<
     },
   ],
   notedGap: [
+    {
+      where: 'AUDIT, the words where there is none',
+      gives: () =>
+        numberIn(wordsOf(findingOf(treated(gap(24)), 'verdict-untested')), /No untested stretch of over (\d+) h/),
+    },
     { where: 'AUDIT', answer: (value) => audited(treated(gap(value)), 'untested-noted'), step: 0.01, with: 'below' },
     {
       where: 'AUDIT, a stretch that has not ended',
@@ -237,6 +250,10 @@ export const holdEdges: Edges<
   ],
   shortCourse: [
     {
+      where: 'PLAN, why it is short',
+      gives: () => numberIn(planWords({ days: days(10) }), /courses under (\d+) days were counted/),
+    },
+    {
       where: 'PLAN',
       answer: (value) => planned({ days: days(value) }).some(({ code }) => code === 'short-course'),
       step: 1,
@@ -254,6 +271,7 @@ export const holdEdges: Edges<
     },
   ],
   transferDays: [
+    { where: 'PLAN, why move', gives: () => numberIn(planWords(), /practice: (\d+) days, beyond/) },
     {
       where: 'AUDIT',
       answer: (value) =>
@@ -339,6 +357,10 @@ export const holdEdges: Edges<
   ],
   transferGap: [
     {
+      where: 'PLAN, the words of a move',
+      gives: () => numberIn(planWords(), /untested for over (\d+) h and the last/),
+    },
+    {
       where: 'AUDIT',
       answer: (value) => audited(treated(moveAfterGap(value)), 'moved-against-terms'),
       step: 0.01,
@@ -371,6 +393,10 @@ export const holdEdges: Edges<
     { where: 'PLAN', gives: () => numberIn(planWords(), /over (\d+) h rules out/) },
   ],
   quietDays: [
+    {
+      where: 'PLAN, the words of a move',
+      gives: () => numberIn(planWords(), /the last (\d+) days were without signs/),
+    },
     {
       where: 'AUDIT',
       answer: (value) => audited(treated(sign(value)), 'moved-against-terms'),
