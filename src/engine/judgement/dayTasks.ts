@@ -28,7 +28,9 @@ export function dayTasks(state: State): readonly Task[] {
         see(now, `${held} days held${who} without a break: fish move once every gate is met`),
       ];
     case 'clearing':
-      return [see(now, `${held} days held${who}; two tests 48 h apart show that copper is out`)];
+      return [
+        see(now, `${held} days held${who}; two tests ${limits.firstTestOut.value} h apart show that copper is out`),
+      ];
     case 'observing':
       return [
         see(

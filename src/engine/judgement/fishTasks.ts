@@ -13,7 +13,7 @@ export function isIll({ signs: { step } }: State): boolean {
 
 /** What the last text about the fish asks for. */
 export function fishTasks(state: State): readonly Task[] {
-  const { signs, now, card, last, stage } = state;
+  const { signs, now, card, last, stage, believed } = state;
   const { step, when } = signs;
   if (stage === 'ended' || stage === 'set-up') return [];
   const task = (act: Task['act'], why: string): Task => plainTask(act, urgencies.fish, now, why);
@@ -31,9 +31,10 @@ export function fishTasks(state: State): readonly Task[] {
       }
       return [lowering(state, ago)];
     case 'raise slowly': {
-      const isLow =
-        last !== null && last.low < card.band.low - levelTolerance && stage !== 'observing' && stage !== 'clearing';
-      return isLow
+      // A reading that is not believed is tested again before anything is raised on it.
+      const isDoubted = (believed?.doubt ?? null) !== null;
+      const isLow = last !== null && last.low < card.band.low - levelTolerance && !isDoubted;
+      return isLow && stage !== 'observing' && stage !== 'clearing'
         ? [task(step, `${rounded(last.low, 3)} mg/L and recovered: raise in small doses, test before each`)]
         : [];
     }

@@ -1,3 +1,4 @@
+import * as limits from '../limits/limits.js';
 import { levelTolerance } from '../units/quantity.js';
 import { rounded } from '../rules/phrases.js';
 import { waterIn } from './measured.js';
@@ -16,7 +17,7 @@ export function trustTasks({ believed, card, aim, now, stage }: State): readonly
   });
   if (doubt === null) return wrong;
   const { row, written, expected, error } = doubt;
-  const share = written > card.band.high + levelTolerance ? Math.min(0.5, 1 - aim / written) : 0;
+  const share = written > card.band.high + levelTolerance ? Math.min(limits.mostChange.value, 1 - aim / written) : 0;
   const why = reason(
     `${rounded(written, 3)} in row ${row}, the log leads to ${rounded(expected, 3)} ± ${rounded(error, 2)}: test before any dose`,
     share > 0 ? `if the same: change ${waterIn(share * card.volume, 'down')} L` : '',

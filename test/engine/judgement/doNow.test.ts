@@ -134,6 +134,23 @@ describe('doNow', () => {
     expect(doing(log(2.3), '2026-03-03 09:00')).not.toContain('raise slowly');
   });
 
+  it('raises nothing after a recovery on a reading that is not believed: it is tested again first', () => {
+    const log = (level: number) =>
+      `When | Copper | Signs\n2026-03-01 08:00 | 2.3 | not eating\n2026-03-02 08:00 | 2.3 | \n2026-03-03 08:00 | ${level} | eating again`;
+    expect(doing(log(0.23), '2026-03-03 09:00')).toContain('test copper again');
+    expect(doing(log(0.23), '2026-03-03 09:00')).not.toContain('raise slowly');
+  });
+
+  it('doses nothing in the first day of an untreated fish in a hold', () => {
+    const log =
+      'When | Copper | Fish in\n2026-03-01 08:00 | 2.0 | firefish\n2026-03-02 08:00 | 1.98 | \n2026-03-03 08:00 | 1.96 | NEW';
+    expect(doing(log.replace('NEW', ''), '2026-03-03 09:00')[0]).toMatch(/^dose/);
+    expect(doing(log.replace('NEW', '2 royal grammas'), '2026-03-03 09:00').slice(0, 2)).toEqual([
+      'look at the fish',
+      'test copper',
+    ]);
+  });
+
   it('names a row that cannot be read, and acts on the signs of the fish', () => {
     const log =
       'When | Copper | Signs\n2026-03-01 08:00 | 2.3 | eating\n2026-03-02 08:00 | LOW | \n2026-03-03 08:00 | 2.3 | not eating';

@@ -1,6 +1,7 @@
 import * as limits from '../../limits/limits.js';
 import type { Finding } from '../../rules/finding.js';
 import type { Treatment } from '../../rules/treatment.js';
+import { levelTolerance } from '../../units/quantity.js';
 import { urgencies } from '../task.js';
 import { isTestedSince, lastFreeAmmonia, lastSalinity } from '../waterSince.js';
 import { looked } from './answers.js';
@@ -25,7 +26,8 @@ export const fishOutcomes: Outcomes = {
     urgency: fish,
   },
   newcomer: {
-    against: ['move fish'],
+    // Nothing is raised in the first day of an untreated fish.
+    againstNow: ({ when }, { now }) => (now - (when ?? NaN) <= 1 ? ['dose', 'move fish'] : ['move fish']),
     acts: looked,
     urgency: fish,
   },
@@ -59,7 +61,7 @@ export const fishOutcomes: Outcomes = {
     urgency: fish,
   },
   'unionised-ammonia': {
-    isOpen: (_, treatment) => (lastFreeAmmonia(treatment)?.free ?? 0) >= limits.ammoniaWarning.value - 1e-9,
+    isOpen: (_, treatment) => (lastFreeAmmonia(treatment)?.free ?? 0) >= limits.ammoniaWarning.value - levelTolerance,
     against: ['dose'],
     acts: () => ['change water'],
     urgency: kills,
