@@ -98,6 +98,7 @@ const commandLine = {
 const tools = {
   bench: './test/bench/run.ts',
   'audit-figures': './test/engine/audit/faults/run.ts',
+  'note-figures': './test/notes/run.ts',
   docs: './src/app/cli/docs/main.ts',
 };
 const tool = (name) => ({

@@ -417,6 +417,17 @@ const wholeLog: readonly Example[] = [
     ],
     shows: 'Two racks of a shop, how each stands and what to do next.',
   },
+  {
+    name: 'NOTES',
+    formula:
+      '=QT.NOTES({"Date","Cu","Note";46082,2.2,"two clowns dead, carbon removed";46083,2.2,"ordered carbon for the display"})',
+    answer: [
+      ['When', 'Row', 'Text', 'Read as', 'Used for'],
+      [46082, 2, 'two clowns dead, carbon removed', 'deaths; absorbers out', 'deaths'],
+      [46083, 3, 'ordered carbon for the display', 'absorbers in (another tank)', ''],
+    ],
+    shows: 'What each note was taken for, and what was told apart.',
+  },
 ];
 
 export interface ExampleTopic {

@@ -11,8 +11,10 @@ import {
   fishDaysTable,
   headingsTable,
   levelsTable,
+  notesTable,
   logHeadings,
   ok,
+  readLog,
   readyGates,
   readyTable,
   stateOf,
@@ -33,6 +35,18 @@ export function headingsCell(log: any[][]): any[][] {
   const headings = logHeadings(logRangeOf(log));
   if (!headings.ok) return refusal(headings);
   return tableAnswer(ok(headingsTable(headings.value)));
+}
+
+/**
+ * How the words of each text in a log were read: fish in and out, deaths, ammonia, medicines, signs, mishaps and the rest.
+ * @customfunction NOTES
+ * @param log The log with its heading row, such as Log[#All].
+ * @returns Table with headings: When, Row, Text, Read as, Used for.
+ */
+export function notesCell(log: any[][]): any[][] {
+  const read = readLog({ log: logRangeOf(log), gallon: 'US', needs: ['time'] });
+  if (!read.ok) return refusal(read);
+  return tableAnswer(ok(notesTable(read.value)));
 }
 
 /**

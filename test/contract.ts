@@ -60,6 +60,7 @@ const wholeLog = [
   'FISHDAYS(log, card, [as of])',
   'DEATHS(log, card)',
   'SYSTEMS(log, cards, as of)',
+  'NOTES(log)',
 ];
 const checks = ['SELFCHECK()', 'CAUTIONS()'];
 

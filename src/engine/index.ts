@@ -139,6 +139,7 @@ export { daysText, levelNumber, levelText } from './rules/phrases.js';
 export { findingText } from './text/findingText.js';
 export { fishDaysTable } from './text/fishDaysTable.js';
 export { signsTable, toleranceTable, treatmentTable } from './text/fishTables.js';
+export { notesTable } from './text/notesTable.js';
 export { headingsTable } from './text/headingsTable.js';
 export { holdRowsTable, holdsTable } from './text/holdTables.js';
 export { levelsTable } from './text/levelsTable.js';

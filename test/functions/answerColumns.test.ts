@@ -112,6 +112,7 @@ describe('of a log with everything in it', () => {
     ['FISHDAYS', [readable, card, moment]],
     ['DEATHS', [readable, card]],
     ['SYSTEMS', [log, cards, moment]],
+    ['NOTES', [log]],
   ];
   it.each(questions)('%s gives what its columns say', (id, args) => check(id, host.call(id, ...args)));
 });

@@ -50,6 +50,7 @@ export const floors: readonly Floor[] = [
       ['level'],
       ['hold'],
       ['chance'],
+      ['words'],
       ['rules', 'plan'],
       ['audit', 'selfcheck'],
       ['judgement'],

@@ -11,6 +11,7 @@ import { headingsColumns } from './headingsTable.js';
 import { holdRowsColumns, holdsColumns } from './holdTables.js';
 import { levelsColumns } from './levelsTable.js';
 import { meterFitsColumns } from './meterFitsTable.js';
+import { notesColumns } from './notesTable.js';
 import { planColumns } from './planTable.js';
 import { readyColumns } from './readyTable.js';
 import { selfCheckColumns } from './selfCheckTable.js';
@@ -65,6 +66,7 @@ export const answerColumns: Readonly<Record<string, AnswerColumns>> = {
   READY: readyColumns,
   FISHDAYS: fishDaysColumns,
   DEATHS: deathsColumns,
+  NOTES: notesColumns,
   SYSTEMS: systemsColumns,
   SELFCHECK: selfCheckColumns,
   CAUTIONS: cautionsColumns,
