@@ -19,6 +19,7 @@ import { notedReadings } from './notedReadings.js';
 import { ownDayCount } from './ownDayCount.js';
 import { raisedTooFast } from './raisedTooFast.js';
 import { readingsOnLimit } from './readingsOnLimit.js';
+import { saidInWords } from './saidInWords.js';
 import { secondSigns } from './secondSigns.js';
 import { stoppedShort } from './stoppedShort.js';
 import { strengthMissing } from './strengthMissing.js';
@@ -73,4 +74,5 @@ export const auditRules = [
   strengthMissing,
   ownDayCount,
   notedReadings,
+  saidInWords,
 ] as const;
