@@ -1,5 +1,5 @@
-import { anyTextFits } from '../log/table/anyTextFits.js';
 import type { Log } from '../log/table/log.js';
+import { saidTexts } from './saidTexts.js';
 
 /** A row that says that fish came in or went out. */
 export interface FishText {
@@ -10,20 +10,21 @@ export interface FishText {
 const nobody = /^(?:0|none|no|n\/a|nil|[-–—])$/i;
 const dead = /\b(?:dead|died|doa|dies|lost)\b/i;
 
-/** The rows of a column of fish in or out that name some, and the notes that say so in these words. */
-export function fishTexts(log: Log, column: 'fish in' | 'fish out', notes: RegExp): readonly FishText[] {
+/** The rows of a column of fish in or out that name some, and the notes that say that some came or went here. */
+export function fishTexts(log: Log, column: 'fish in' | 'fish out'): readonly FishText[] {
   const cells = log.texts[column];
-  const written = anyTextFits(log.texts.note, (text) => notes.test(text)) ? log.texts.note : null;
-  const found: FishText[] = [];
-  if (cells === null && written === null) return found;
-  for (let entry = 0; entry < log.count; entry++) {
+  const named = (entry: number): boolean => {
     const cell = cells?.[entry] ?? '';
-    if (cell !== '' && !nobody.test(cell) && !dead.test(cell)) {
-      found.push({ entry, text: cell });
-      continue;
-    }
-    const note = written?.[entry] ?? '';
-    if (note !== '' && notes.test(note)) found.push({ entry, text: note });
+    return cell !== '' && !nobody.test(cell) && !dead.test(cell);
+  };
+  const found: FishText[] = [];
+  let last = -1;
+  for (const { entry, column: where, text, facts } of saidTexts(log)) {
+    const isCell = where === column && named(entry);
+    const isNote = where === 'note' && facts.some(({ kind, polarity }) => kind === column && polarity === 'now');
+    if (entry === last || (!isCell && !(isNote && !named(entry)))) continue;
+    found.push({ entry, text });
+    last = entry;
   }
   return found;
 }

@@ -22,9 +22,6 @@ type Moved =
 
 const longestUntested = limits.transferGap.value / hoursPerDay;
 
-const notes =
-  /\b(?:moved|transferred) (?:all |the |every )*fish\b|\bfish (?:all )?(?:were |was )?(?:moved|transferred)\b|\b(?:moved|transferred) (?:\w+ ){0,4}to (?:the )?(?:display|observation|obs)\b/i;
-
 /**
  * Fish moved before 14 days of an unbroken hold: danger. Later, but before the hold was long enough, a warning where a
  * stretch of over 48 h was untested or the last seven days were not without signs.
@@ -48,7 +45,7 @@ export const movedEarly: Rule<Moved> = {
 };
 
 function find(treatment: Treatment): readonly Found<Moved>[] {
-  const moved = fishTexts(treatment.log, 'fish out', notes);
+  const moved = fishTexts(treatment.log, 'fish out');
   if (moved.length === 0) return [];
   const holds = countedHolds(treatment);
   const stopped = stoppedHold(treatment);

@@ -12,10 +12,6 @@ interface Newcomer {
   readonly restart: boolean;
 }
 
-const notes =
-  /\bnewcomers?\b|\bnew (?:fish|arrivals?)\b(?! (?:food|store|tank|list))|\b(?:added|adding|put in) (?:\w+ ){0,3}fish\b(?! food)|\bfish (?:was |were )?added\b/i;
-const none = /\b(?:no|without|not) (?:any )?(?:newcomers?|new|added|adding|fish)\b/i;
-
 /** A new, untreated fish during the hold: shown as a warning; the card says whether everyone starts again. */
 export const newcomer: Rule<Newcomer> = {
   about: 'a new, untreated fish during the hold',
@@ -33,7 +29,7 @@ export const newcomer: Rule<Newcomer> = {
 
 function find(treatment: Treatment): readonly Found<Newcomer>[] {
   const { log, card } = treatment;
-  const texts = fishTexts(log, 'fish in', notes);
+  const texts = fishTexts(log, 'fish in');
   if (texts.length === 0) return [];
   const holds = countedHolds(treatment);
   const found: Found<Newcomer>[] = [];
@@ -41,7 +37,6 @@ function find(treatment: Treatment): readonly Found<Newcomer>[] {
     const when = log.when[entry] ?? NaN;
     const hold = holdAt(holds, when);
     if (hold === null || when - hold.from < instantDays || when >= hold.reached - secondDays) continue;
-    if (log.texts['fish in']?.[entry] !== text && none.test(text)) continue;
     const day = Math.floor(when - hold.from + secondDays) + 1;
     const at = { when, row: log.row[entry] ?? 0, source: 'Practice' } as const;
     found.push({
