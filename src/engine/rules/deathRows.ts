@@ -3,6 +3,7 @@ import type { FishGroup } from '../fish/fishGroup.js';
 import { headingsOf } from '../log/headings/readHeadings.js';
 import { cardFish } from './cardFish.js';
 import { lotNames } from './lotNames.js';
+import { saidTexts } from './saidTexts.js';
 import type { Treatment } from './treatment.js';
 
 /** A row of a log in which fish died. */
@@ -40,22 +41,24 @@ interface LotSoFar {
 export function deathRows(treatment: Treatment): readonly DeathRow[] {
   const { log } = treatment;
   const { dead, 'fish in': fishIn, 'fish out': fishOut } = log.texts;
+  const noted = notedDeaths(treatment);
+  if (noted.size === 0 && allSayNothing(dead) && allSayNothing(fishOut)) return [];
   const rows: DeathRow[] = [];
-  if (allSayNothing(dead) && allSayNothing(fishOut)) return rows;
   const isDoaColumn = /\bdoa\b/i.test(headingsOf(log.headings, 'dead')[0]?.text ?? '');
   const lotOf = lotNames(log);
   const lots = new Map<string, LotSoFar>();
   for (let entry = 0; entry < log.count; entry++) {
     const into = fishIn?.[entry] ?? '';
-    const written = deathsIn(dead?.[entry] ?? '', fishOut?.[entry] ?? '');
+    const cell = deathsIn(dead?.[entry] ?? '', fishOut?.[entry] ?? '');
+    const note = saysNothing(cell) ? noted.get(entry) : undefined;
+    const written = note?.written ?? cell;
     if (into === '' && saysNothing(written)) continue;
     const lot = lotOf(entry);
-    const soFar = lots.get(lot) ?? atStart(treatment, lot);
-    lots.set(lot, soFar);
+    const soFar = lotSoFar(lots, treatment, lot);
     const isFirst = soFar.came === 0 && into !== '';
     const toldInside = addArrivals(soFar, into);
     if (saysNothing(written)) continue;
-    const { groups, count: all, doa, exact } = fishCount(written, 'dead');
+    const { groups, count: all, doa, exact } = note ?? fishCount(written, 'dead');
     const onArrival = isDoaColumn || isFirst ? all : doa;
     const told = Math.min(onArrival, toldInside);
     soFar.dead += onArrival - told;
@@ -76,6 +79,30 @@ export function deathRows(treatment: Treatment): readonly DeathRow[] {
   return rows;
 }
 
+interface NotedDeaths {
+  readonly written: string;
+  readonly groups: readonly FishGroup[];
+  readonly count: number;
+  readonly doa: number;
+  readonly exact: boolean;
+}
+
+/** Deaths that only a note says, by entry: as many as it counts, at least one. */
+function notedDeaths({ log }: Treatment): ReadonlyMap<number, NotedDeaths> {
+  const noted = new Map<number, NotedDeaths>();
+  for (const { entry, column, text, facts } of saidTexts(log)) {
+    if (column !== 'note' && column !== 'signs') continue;
+    const here = facts.filter(
+      ({ kind, polarity }) => polarity === 'now' && (kind === 'deaths' || kind === 'dead on arrival'),
+    );
+    const count = here.reduce((most, fact) => Math.max(most, fact.count ?? 1), 0);
+    if (count === 0) continue;
+    const doa = here.every(({ kind }) => kind === 'dead on arrival') ? count : 0;
+    noted.set(entry, { written: text, groups: [], count, doa, exact: here.some((fact) => fact.count !== null) });
+  }
+  return noted;
+}
+
 /** A death written in the column of fish that leave is a death all the same. */
 function deathsIn(dead: string, out: string): string {
   return saysNothing(dead) && out !== '' && /\b(?:dead|died|dies|doa)\b/i.test(out) ? out : dead;
@@ -87,6 +114,12 @@ function allSayNothing(texts: readonly string[] | null): boolean {
 
 function saysNothing(text: string): boolean {
   return text === '' || text === '0';
+}
+
+function lotSoFar(lots: Map<string, LotSoFar>, treatment: Treatment, lot: string): LotSoFar {
+  const soFar = lots.get(lot) ?? atStart(treatment, lot);
+  lots.set(lot, soFar);
+  return soFar;
 }
 
 function atStart({ log, card }: Treatment, lot: string): LotSoFar {

@@ -33,12 +33,13 @@ export const deaths: Rule<Death> = {
   about: `${many} within ${limits.deathHours.value} hours; any other death is noted`,
   codes: { deaths: ['danger'], 'death-noted': ['note'] },
   sources: ['Practice'],
-  needs: [['dead', 'fish out']],
+  needs: [['dead', 'fish out', 'note', 'signs']],
   yieldsTo: [],
   find,
   words,
   examples: [
     { log: daily('Cu|dead', 2.25, '2.25|1', 2.25, '2.25|3'), finds: ['note 3 death-noted', 'danger 5 deaths'] },
+    { log: daily('Cu|note', 2.25, '2.25|three anthias dead'), finds: ['danger 3 deaths'] },
     { log: daily('Cu|dead', 2.25, '2.25|0'), finds: [] },
   ],
 };
