@@ -1,5 +1,6 @@
 const fs = require('node:fs');
 const path = require('node:path');
+const ts = require('typescript');
 const webpack = require('webpack');
 const CustomFunctionsMetadataPlugin = require('custom-functions-metadata-plugin');
 const MiniCssExtractPlugin = require('mini-css-extract-plugin');
@@ -9,11 +10,23 @@ const dist = path.resolve(__dirname, 'dist');
 const resolve = { extensions: ['.ts', '.js'], extensionAlias: { '.js': ['.ts', '.js'] } };
 
 /** Types are checked elsewhere. Each bundle has an instance of its own, since the compiler options differ. */
-const transpiled = (instance, compilerOptions = {}) => ({
+const transpiled = (instance, compilerOptions = {}, before = []) => ({
   test: /\.ts$/,
   loader: 'ts-loader',
-  options: { transpileOnly: true, instance, compilerOptions },
+  options: { transpileOnly: true, instance, compilerOptions, getCustomTransformers: () => ({ before }) },
 });
+
+/** What only tests and documents read of a rule or a limit: the cell functions are shipped without it. */
+const forReaders = { rules: ['about', 'examples'], limits: ['decides'] };
+const withoutTextsForReaders = (context) => (file) => {
+  const room = /src\/engine\/(rules|limits)\//.exec(file.fileName)?.[1];
+  if (room === undefined) return file;
+  const visit = (node) =>
+    ts.isPropertyAssignment(node) && ts.isIdentifier(node.name) && forReaders[room].includes(node.name.text)
+      ? undefined
+      : ts.visitEachChild(node, visit, context);
+  return ts.visitNode(file, visit);
+};
 
 // Some hosts run the bundle where every look-up of a global is slow: those that hot loops need become locals.
 const globals = 'Math,NaN,Number,Object,Array,Map,Set,String,Float64Array,Uint32Array,Uint8Array';
@@ -37,7 +50,7 @@ const functions = {
   target: ['web', 'es2020'],
   module: {
     parser: { javascript: { exportsPresence: 'error' } },
-    rules: [transpiled('functions', { target: 'ES2020', noEmit: false })],
+    rules: [transpiled('functions', { target: 'ES2020', noEmit: false }, [withoutTextsForReaders])],
   },
   performance: { hints: false },
   plugins: [

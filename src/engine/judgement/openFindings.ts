@@ -9,6 +9,7 @@ import { fishOutcomes } from './outcomes/fishOutcomes.js';
 import { holdOutcomes } from './outcomes/holdOutcomes.js';
 import type { Against, Outcome, Outcomes } from './outcomes/outcome.js';
 import { readingOutcomes } from './outcomes/readingOutcomes.js';
+import { wordsOutcomes } from './outcomes/wordsOutcomes.js';
 import { urgencies, type Act } from './task.js';
 
 /** A danger or a warning of AUDIT that is not over. */
@@ -20,7 +21,7 @@ export interface OpenFinding {
   readonly urgency: number;
 }
 
-const outcomes: Outcomes = { ...holdOutcomes, ...readingOutcomes, ...fishOutcomes };
+const outcomes: Outcomes = { ...holdOutcomes, ...readingOutcomes, ...fishOutcomes, ...wordsOutcomes };
 
 /** What AUDIT finds at this moment and what is still open of it, dangers first. */
 export function openFindings(treatment: Treatment, last: LastTest | null): readonly OpenFinding[] {
@@ -31,7 +32,8 @@ export function openFindings(treatment: Treatment, last: LastTest | null): reado
     if (!(outcome?.isOpen?.(finding, treatment, last) ?? isRecent(treatment, finding.when))) return [];
     const acts = outcome?.acts(finding, treatment) ?? ['look at the fish'];
     const isUnknown = outcome === undefined && finding.severity === 'danger';
-    const urgency = isUnknown ? urgencies.kills : (outcome?.urgency ?? urgencies.test);
+    const own = outcome?.urgencyNow?.(finding) ?? outcome?.urgency;
+    const urgency = isUnknown ? urgencies.kills : (own ?? urgencies.test);
     return [{ finding, against: against(finding, treatment, outcome), acts, urgency }];
   });
 }

@@ -18,6 +18,8 @@ export interface Outcome<F> {
   acts(finding: F, treatment: Treatment): readonly Act[];
   /** One of `urgencies`; without it, that of the next test. */
   readonly urgency?: number;
+  /** Where it depends on what was found. */
+  urgencyNow?(finding: F): number;
 }
 
 /** Of dangers and warnings; verdicts and notes have none. */
