@@ -69,8 +69,8 @@ function find({ log }: Treatment): readonly Found<ConditionerNoted>[] {
 function written({ words: noted }: ConditionerNoted): FindingWords {
   return {
     finding:
-      `"${cut(noted)}" is noted: watch the fish now, test copper, change water with new water at the tank's level, ` +
-      `and add none again.`,
+      `"${cut(noted)}" is noted: look at the fish every hour; with signs move them out or change half the water, copper-free; ` +
+      `a copper test is unreliable now; add none again.`,
     why: 'Ammonia binders, detoxifying conditioners and reducing dechlorinators set copper free from amine and chelated products and can kill within hours.',
   };
 }

@@ -26,12 +26,12 @@ const airFirst = 'Without moving water the oxygen is used up within hours, and a
 export const noticed: Partial<Readonly<Record<FactKind, Noticed>>> = {
   'power or pump off': {
     severity: danger,
-    step: 'give air, no food, no dose; test ammonia 2 h and 24 h after it is back',
+    step: 'give air, no food, no dose; test ammonia soon after it is back, and a day later',
     why: airFirst,
   },
   'broken heater': {
     severity: danger,
-    step: 'switch off at the wall before a hand goes in, then restore the temperature by 1 °C an hour',
+    step: 'switch off at the wall before a hand goes in, then restore the temperature slowly, a degree an hour',
     why: 'A broken heater may put current into the water, or cook or chill the fish.',
   },
   leak: {
@@ -51,10 +51,14 @@ export const noticed: Partial<Readonly<Record<FactKind, Noticed>>> = {
     step: 'take it out of the copper',
     why: 'Copper kills invertebrates of every kind.',
   },
-  'ammonia binder': { severity: unlessSulfate, step: 'look at the fish hourly for 6 h, and dose nothing', why: frees },
+  'ammonia binder': {
+    severity: unlessSulfate,
+    step: 'look at the fish every hour at first, and dose nothing',
+    why: frees,
+  },
   'reducing dechlorinator': {
     severity: unlessSulfate,
-    step: 'look at the fish hourly for 6 h, and dose nothing',
+    step: 'look at the fish every hour at first, and dose nothing',
     why: frees,
   },
   hyposalinity: {
