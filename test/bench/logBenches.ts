@@ -90,6 +90,24 @@ export function logBenches(host: StandInHost, rows: number): Bench[] {
       },
     },
     {
+      name: 'NOTES, a cell of 32,000 characters to 8,000',
+      limit: 8,
+      prepare: () => {
+        let call = 0;
+        // A text is read once and remembered: each call has one of its own.
+        const notes = (length: number) => () =>
+          host.callBare('NOTES', [
+            ['When', 'Cu', 'Note'],
+            [46000.3, 2.2, `${++call} ${'no two yellow, carbon in '.repeat(length / 25)}`],
+          ]);
+        return {
+          run: notes(32_000),
+          baseline: notes(8_000),
+          holds: (answer) => Array.isArray(answer) && answer.length === 2,
+        };
+      },
+    },
+    {
       name: `SYSTEMS, ${rows} rows to ${tenth}`,
       limit: 12,
       prepare: () => ({

@@ -64,7 +64,7 @@ export const noticed: Partial<Readonly<Record<FactKind, Noticed>>> = {
   hyposalinity: {
     severity: danger,
     onlyWithCopper: true,
-    step: 'no copper; raise the salinity by at most 2 g/kg a day',
+    step: 'no copper; raise the salinity slowly, over days',
     why: 'Copper is more poisonous in water of low salinity.',
   },
   overdose: {

@@ -312,7 +312,7 @@ describe('auditBook', () => {
     });
     expect(places(shop)).toEqual(
       ['A1', 'A2', 'A3', 'A4', 'B1', 'B2', 'B3', 'B4', 'C1', 'C2', 'C3', 'C4'].map((name, at) =>
-        expect.stringMatching(new RegExp(`^Shop log ${name} Shop!I${8 + at}:O${8 + at}$`)),
+        expect.stringMatching(new RegExp(`^Shop log ${name} Shop!K${8 + at}:Q${8 + at}$`)),
       ),
     );
   });

@@ -276,7 +276,7 @@ describe('the shop at its moment', () => {
       'in band',
       'in band',
     ]);
-    expect(rows.map((cells) => cells?.[8]?.value)).toEqual([
+    expect(rows.map((cells) => cells?.[10]?.value)).toEqual([
       'in time',
       'in time',
       'in time',
