@@ -25,7 +25,7 @@ export interface FishDays {
   readonly readyOn: number | null;
   /** The days are held to a test. */
   readonly enough: boolean;
-  /** The newcomer with which its days began anew, where the card says so. [serial day] */
+  /** The newcomer with which its days began again, where the card says so. [serial day] */
   readonly restarted: number | null;
   readonly count: number;
   /** When the last of them left; null: they are there. [serial day] */
@@ -93,7 +93,7 @@ interface Stay {
   readonly wanted: number;
 }
 
-/** The last arrival that starts the count anew: each later one does, until the days are reached. */
+/** The last arrival that starts the count again: each later one does, until the days are reached. */
 function afterNewcomers(roster: readonly RosterFish[], { holds }: HoldTrace, { arrived, left, wanted }: Stay): number {
   const newcomers = roster
     .flatMap((fish) => (fish.row === null || fish.arrived === null ? [] : [fish.arrived]))

@@ -44,7 +44,7 @@ function find(treatment: Treatment, named: ReadonlySet<number>): readonly Found<
   const top = card.band.high;
   if (top === Infinity) return [];
   const found: Found<AboveBand>[] = [];
-  const told = new Set<Reason>();
+  const raised = new Set<Reason>();
   let events: Uint32Array | null = null;
   let isAbove = false;
   for (let index = 0; index < count;) {
@@ -59,7 +59,7 @@ function find(treatment: Treatment, named: ReadonlySet<number>): readonly Found<
     isAbove = level > top + levelTolerance && !isStrayReading(treatment, named, highest);
     if (!isAbove) {
       // Clearing makes a new table each time.
-      if (told.size > 0) told.clear();
+      if (raised.size > 0) raised.clear();
       if (odd.size > 0 && odd.get(row[highest] ?? 0)?.high === Infinity)
         found.push(above(treatment, highest, level, 'top unknown'));
       continue;
@@ -69,8 +69,8 @@ function find(treatment: Treatment, named: ReadonlySet<number>): readonly Found<
     if (!signs && !wasAbove && !isMoreThanError(treatment, level, events[highest] ?? 0)) continue;
     const reason =
       level > top * limits.farOverTop.value + levelTolerance ? 'far' : signs ? 'signs' : wasAbove ? 'twice' : 'once';
-    if (told.has(reason) || (reason === 'once' && told.size > 0)) continue;
-    told.add(reason);
+    if (raised.has(reason) || (reason === 'once' && raised.size > 0)) continue;
+    raised.add(reason);
     found.push(above(treatment, highest, level, reason));
   }
   return found;

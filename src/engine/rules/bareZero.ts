@@ -11,7 +11,7 @@ interface BareZero {
 }
 
 /**
- * A bare 0 inside a hold, where no empty cell of the log shows that this host tells the two apart: an empty cell or a
+ * A bare 0 inside a hold, where no empty cell of the log shows that this host keeps the two apart: an empty cell or a
  * reading? A warning where the answer hangs on it.
  */
 export const bareZero: Rule<BareZero> = {

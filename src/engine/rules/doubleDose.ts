@@ -30,7 +30,7 @@ const closeTogether = limits.doubleDose.value / hoursPerDay - secondDays;
 /**
  * Two doses within 3 hours with no test between them.
  *
- * Definition: dosed or written twice is told by which of the two levels lies nearer to the next reading. Three or more
+ * Definition: whether it was dosed or written twice is seen from which of the two levels lies nearer to the next reading. Three or more
  * equal doses two and a half hours or more apart, or four at even times, are a plan's parts, and not raised; nor are rows
  * with a date alone, which do not say how far apart they are.
  */
@@ -72,7 +72,7 @@ function find(treatment: Treatment): readonly Found<DoubleDose>[] {
         first: { row: events.row[previous] ?? 0, dose: events.amount[previous] ?? NaN },
         dose: events.amount[index] ?? NaN,
         hours: days * hoursPerDay,
-        ...toldByNext(treatment, index),
+        ...shownByNext(treatment, index),
       });
     }
     previous = index;
@@ -121,7 +121,7 @@ function isDateOnly({ log, events }: Treatment, index: number): boolean {
   return log.dateOnly[log.row.indexOf(events.row[index] ?? 0)] === 1;
 }
 
-function toldByNext(treatment: Treatment, dose: number): Pick<DoubleDose, 'verdict' | 'next'> {
+function shownByNext(treatment: Treatment, dose: number): Pick<DoubleDose, 'verdict' | 'next'> {
   const { events, levels } = treatment;
   const steady = steadyLevels(treatment);
   const next = nextReading(events, dose);

@@ -5,10 +5,10 @@ const foodRefused = /food|feed|\beat|\bate\b|appetite|refus|reject|ignor|spit|sp
 const tellsOfFish = ['bad', 'badNoun', 'place', 'breathing', 'breathBad', 'slow', 'swimming', 'lively'];
 
 /**
- * Whether all that a text tells of a sick fish is that it does not eat, as on the day of its arrival any fish may.
+ * Whether a text says no more of a sick fish than that it does not eat, as on the day of its arrival any fish may.
  *
  * @param text what was written about the fish
- * @returns false where it tells of another sign, or of none
+ * @returns false where it has another sign, or none
  * @example onlyNotEating('not eating') // = true
  */
 export function onlyNotEating(text: string): boolean {

@@ -105,7 +105,7 @@ function fastRaises(treatment: Treatment, named: ReadonlySet<number>): readonly 
   return found;
 }
 
-/** The raise begins with the first dose after the low reading; a log without doses tells no better than the reading. */
+/** The raise begins with the first dose after the low reading; a log without doses knows no more than the reading. */
 function firstDoseFrom({ events }: Treatment, when: number): number {
   let first = 0;
   let after = events.count;

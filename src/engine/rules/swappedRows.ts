@@ -17,7 +17,7 @@ interface SwappedRows {
 /**
  * Two readings in a row that were entered in each other's row. A danger once something was dosed on one of them.
  *
- * Definition: each is what was expected of the other, and changed over the two are e¹⁰ times as likely,
+ * Definition: each is what was expected of the other, and swapped the two are e¹⁰ times as likely,
  * 2·(first − second)·(expected second − expected first) ÷ spread² ≥ 20. A finding for either row.
  */
 export const swappedRows: Rule<SwappedRows> = {

@@ -21,7 +21,7 @@ interface SwappedSystems {
  * A reading that belongs to another system. A danger once something was dosed on it.
  *
  * Basis: one system's log cannot show more. Which system a stray number was meant for, and two systems of one form at
- *   one level changed over, are seen only where both logs lie side by side.
+ *   one level swapped, are seen only where both logs lie side by side.
  * Definition: a stray reading that no slip of the pen explains and that lies in the band of another form than the
  * card's.
  */

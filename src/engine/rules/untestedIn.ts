@@ -11,7 +11,7 @@ export interface Stretch {
   readonly row: number;
   readonly when: number;
   readonly isOpen: boolean;
-  /** The days of the hold that starts anew; null: it goes on, or a reading below ended it. */
+  /** The days of the hold that starts again; null: it goes on, or a reading below ended it. */
   readonly restarts: number | null;
 }
 

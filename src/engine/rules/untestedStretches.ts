@@ -30,7 +30,7 @@ const warnedGapDays = limits.warnedGap.value / hoursPerDay;
 
 /**
  * Stretches of a hold without a test: over 36 h one note for all, from 72 h a warning each, and beyond the longest gap
- * the hold starts anew.
+ * the hold starts again.
  */
 export const untestedStretches: Rule<Untested> = {
   about: 'stretches of a hold without a test',

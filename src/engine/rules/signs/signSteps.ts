@@ -29,7 +29,7 @@ interface Course {
   lastSign: number;
   /** The last text of any kind. */
   lastText: number;
-  /** Since the last sign a text was read that tells of none. */
+  /** Since the last sign a text was read that has none. */
   clearSeen: boolean;
   /** What "no change" refers to. */
   last: SignRow['reading'];
@@ -45,7 +45,7 @@ type Read = SignReading & { readonly kind: SignRow['reading'] };
  * Definition: the first sign: test ammonia, oxygen and copper first, as velvet, flukes and ammonia look the same; the
  * signs after it: lower the level and wait; once every sign of the episode is answered (see OpenSigns): raise slowly. A
  * sign after a recovery, or after three clear days, unless it says "still": stop copper, from then on. Clear days are
- * three days of 24 hours or more since the last sign, with a text that tells of none, or nothing written for so long: texts
+ * three days of 24 hours or more since the last sign, with a text that has none, or nothing written for so long: texts
  * that are not understood make no clear day. Less than half a second apart is one instant: one sign in it decides for
  * all its rows.
  *

@@ -19,7 +19,7 @@ export interface SlipMeaning {
  * The levels that a written number may stand for: another unit, a point lost or moved, two neighbouring digits swapped.
  *
  * Basis: levels are written to 0.01 mg/L or finer.
- * Definition: the written number × 10ⁿ, and its digits with two neighbours changed over.
+ * Definition: the written number × 10ⁿ, and its digits with two neighbours swapped.
  *
  * @param written as read [mg/L]
  * @returns each meaning once, the likelier causes first

@@ -26,7 +26,7 @@ export const gate = limits.gate.value;
  * Kalman's filter that a stray reading does not lead astray.
  *
  * A reading within the gate is taken in. One outside is left out where the next reading agrees with what was expected
- * without it (a stray), and the filter starts anew from it where the next reading agrees with it (a jump).
+ * without it (a stray), and the filter starts again from it where the next reading agrees with it (a jump).
  *
  * Basis: the model of `filteredLevels` and the rounding of readings to 0.01 mg/L; where the next reading settles
  *   nothing the one after it decides.

@@ -17,7 +17,7 @@ interface TopOffCopper {
  * ĉ = Σ h·v ÷ F ÷ Σ h² ÷ F, spread = 1 ÷ √Σ h² ÷ F; v: what a reading is off by if top-offs brought none; h: what it
  * would be off by for each mg/L in them, carried along by the same filter
  *
- * Basis: the filter of `steadyPass`, begun anew at the event given and at jumps, stray readings left out.
+ * Basis: the filter of `steadyPass`, begun again at the event given and at jumps, stray readings left out.
  * Definition: weighted least squares of a constant input of a linear filter (from memory).
  *
  * @param treatment its events and model
