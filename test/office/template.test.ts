@@ -23,7 +23,7 @@ const kinds = [
 /** Of each kind a text and a moment that it shows. */
 const words: Readonly<Record<TemplateKind, readonly [text: string, moment: string]>> = {
   tank: ['Held 8.5 of 30 days', '2026-03-23 08:00'],
-  shop: ['change water 34.7 L', '2026-05-18 08:50'],
+  shop: ['change water 34.5 L', '2026-05-18 08:50'],
   demo: ['An error on purpose', '2026-04-14 20:00'],
 };
 const made = new Map<TemplateKind, Uint8Array>();

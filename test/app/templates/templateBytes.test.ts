@@ -265,24 +265,12 @@ describe('the audit of a new workbook', () => {
 
 describe('the shop at its moment', () => {
   it('shows one system of each standing', () => {
-    const rows = [11, 12, 13, 14, 15, 16].map(
-      (row) => bookOf('shop').sheets.find(({ name }) => name === 'Overview')?.rows[row - 1],
-    );
-    expect(rows.map((cells) => cells?.[3]?.value)).toEqual([
-      'in band',
-      'below',
-      'below',
-      'above',
-      'in band',
-      'in band',
-    ]);
-    expect(rows.map((cells) => cells?.[10]?.value)).toEqual([
-      'in time',
-      'in time',
-      'in time',
-      'in time',
-      'overdue',
-      'in time',
-    ]);
+    const overview = bookOf('shop').sheets.find(({ name }) => name === 'Overview');
+    const column = (heading: string): unknown[] => {
+      const at = overview?.rows[9]?.findIndex((cell) => cell?.value === heading) ?? -1;
+      return [11, 12, 13, 14, 15, 16].map((row) => overview?.rows[row - 1]?.[at]?.value);
+    };
+    expect(column('Status')).toEqual(['in band', 'below', 'below', 'above', 'in band', 'in band']);
+    expect(column('Test')).toEqual(['in time', 'in time', 'in time', 'in time', 'overdue', 'in time']);
   });
 });

@@ -65,7 +65,7 @@ const answerFormats: Readonly<Record<string, Readonly<Record<string, string>>>> 
     '% after arrival': '0.0',
   },
   DONOW: { Amount: '0.0' },
-  SYSTEMS: { Copper: '0.00', 'Hold day': '0', 'Days left': '0.0' },
+  SYSTEMS: { Copper: '0.00', 'Hold day': '0', 'Days left': '0.0', 'Hours since test': '0' },
   DOSESPLIT: { 'Dose mL': '0.0', 'Running mL': '0.0' },
   RAMP: { 'Dose mL': '0.0', 'Level after': '0.00' },
   THIN: { 'Stock mL': '0.0', 'Water mL': '0.0' },

@@ -19,6 +19,7 @@ const systems = answerTable({
     'Hold day': 10,
     'Days left': 10,
     'Do now': 38,
+    'Hours since test': 12,
   },
   room,
   height: 20,
@@ -26,23 +27,18 @@ const systems = answerTable({
   tones: [wordTones('Status', standingWords)],
 });
 
+const hours = '{Hours since test}';
+
 /** An untested stretch is noted from 36 h on and warned of from 72 h on (common practice). */
 const tests = table({
   beside: systems,
   key: 'tests',
   columns: [
     {
-      heading: 'Hours since',
-      kind: 'number',
-      width: 12,
-      format: '0',
-      formula: '=IF(ISNUMBER({Last test}),(AsOf-{Last test})*24,"")',
-    },
-    {
       heading: 'Test',
       kind: 'text',
       width: 12,
-      formula: '=IF(ISNUMBER({Hours since}),IF({Hours since}>72,"overdue",IF({Hours since}>36,"due","in time")),"")',
+      formula: `=IF(ISNUMBER(${hours}),IF(${hours}>72,"overdue",IF(${hours}>36,"due","in time")),"")`,
     },
   ],
   room,
