@@ -136,7 +136,7 @@ whereChromium('whole logs in the embedded sheet', () => {
 
   it('says at one moment what to do, whether the fish may go, and what days each fish has', async () => {
     const steps = await sheetShown(page, 'Past steps');
-    expect(steps.map((row) => row[0])).toContain('hold');
+    expect(steps.map((row) => row[0])).toContain('days left');
     expect(steps.map((row) => row[6])).toContain('days reached');
     expect(steps.map((row) => row[6])).not.toContain('release');
     const fish = new Map((await sheetShown(page, 'Past fish')).map((row) => [row[0], row]));

@@ -8,6 +8,7 @@ import { fishList } from './fishList.js';
 import { keeperLog } from './keeperLog.js';
 import { loss } from './loss.js';
 import { pastAudit } from './past/pastAudit.js';
+import { pastNotes } from './past/pastNotes.js';
 import { pastCard } from './past/pastCard.js';
 import { pastFish } from './past/pastFish.js';
 import { pastLevels } from './past/pastLevels.js';
@@ -29,7 +30,7 @@ export const demoPlan: TemplatePlan = templatePlanOf({
   description:
     'Keepers, shops, fish and figures are invented. The answers are cell functions of the add-in Lazaret. Copper is a poison: an aquatic veterinarian decides.',
   sheets: [
-    ...[keeperLog, dayByDay, pastLog, pastCard, pastAudit, pastLevels, pastSteps, pastFish],
+    ...[keeperLog, dayByDay, pastLog, pastCard, pastAudit, pastNotes, pastLevels, pastSteps, pastFish],
     ...[shopNow, shopLog, auditedSystem, dosing, solutions, waterChange, trust, loss],
     ...[fishList, disease, signNotes, calendar, waterQuality, checks],
   ],

@@ -108,6 +108,11 @@ const laws: { readonly [C in Finding['code']]?: Law } = {
     answers: /^no copper/,
   },
   'low-salinity-treatment': { against: dose, answers: /^no copper/ },
+  'said-in-words': {
+    against: ({ severity }) => (severity === 'danger' ? ['dose'] : []),
+    answers:
+      /^switch off|^give air|^move out|^no copper|^test copper|^test ammonia|^check the bottle|^compare the kits|^change water|^treat for|^look at the fish/,
+  },
   'second-signs': { against: () => ['dose', 'move fish'], answers: /^move out|^stop copper/ },
   'unionised-ammonia': {
     open: (finding, rows) => rows.isLast('ammonia', finding),
