@@ -3,7 +3,7 @@ import type { FactKind } from './fact.js';
 
 const taken =
   /\b(?:out|removed?|gone|pulled|took|taken|take|chucked|binned|tossed|fished out|retrieved|caught|got (?:him|her|it|them) out|back (?:on the|in the (?:cupboard|box|drawer)|to)|discarded|dismantling|emptied|unplugged|bypassed|disconnected|off|ended|finished|stopped|cancelled|moved back|switched off|turned off|withdrawn|rinsed away|ran out|shelved|i remove)\b/;
-const mended =
+const repaired =
   /\b(?:back(?: on| up)?|restored|replaced|fixed|repaired|running again|runs|took [a-z0-9]+'s|mended|sealed|resolved|plugged (?:it )?back|works again|ok again|signed off|gen(?:erator)? on|swapped|sorted|stopped leaking|patched|\d{4}-\d{4})\b/;
 const over =
   /\b(?:resolved|gone|over(?: now)?|disappear\w*|disapear\w*|cleared|healed|closed?|granulated|back (?:to normal|down|in (?:the )?spring)|bedded in|vanish\w*|subsided|faded|none now|last (?:month|tuesday|week|year)|all over now|fell off|previous owner|y(?:ears?)? ago|then normal|stopped|recovered)\b/;
@@ -17,9 +17,9 @@ const kinds: Partial<Record<FactKind, RegExp>> = {
   'UV and ozone': /\b(?:off|unplugged|bypassed|removed|moved back|switched off|disconnected|out)\b/,
   'a dosing pump': /\b(?:unplugged|back in the|removed|disconnected|off|switched off|retired|by hand again)\b/,
   'copper in the top-off': /\b(?:emptied|replaced|now only|drained|dumped|rinsed|flushed)\b/,
-  'power or pump off': mended,
-  'broken heater': mended,
-  leak: mended,
+  'power or pump off': repaired,
+  'broken heater': repaired,
+  leak: repaired,
   'new kit or meter': compared,
   ammonia: over,
   disease: over,
@@ -45,11 +45,11 @@ const stands: Partial<Record<FactKind, RegExp>> = {
   medicines: /\bbefore\b/,
 };
 
-/** What is mended is said after it is said to have broken. */
-const mendedLater: readonly FactKind[] = ['power or pump off', 'broken heater', 'leak'];
+/** What is repaired is said after it is said to have broken. */
+const repairedLater: readonly FactKind[] = ['power or pump off', 'broken heater', 'leak'];
 
 /** Whether a clause, or for what breaks the rest of its sentence, says that a fact of a kind is over. */
 export function isEnded(kind: FactKind, { low }: Clause, rest: string): boolean {
-  const words = mendedLater.includes(kind) ? `${low} ${rest}` : low;
+  const words = repairedLater.includes(kind) ? `${low} ${rest}` : low;
   return (kinds[kind]?.test(words) ?? false) && !(stands[kind]?.test(words) ?? false);
 }
