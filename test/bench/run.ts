@@ -79,7 +79,7 @@ function pageLine(rows: number): Line {
 
 function sizeLine(): Line {
   const size = gzipSync(readFileSync(resolve('dist/functions.js')), { level: 9 }).length;
-  return { what: 'bundle', measured: `${size} bytes gzipped`, ratio: size / 120_000, limit: 1 };
+  return { what: 'bundle', measured: `${size} bytes gzipped`, ratio: size / 150_000, limit: 1 };
 }
 
 function report(rows: number): void {
