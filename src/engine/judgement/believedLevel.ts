@@ -28,7 +28,7 @@ export interface BelievedLevel {
   readonly rateSpread: number;
   /** The last reading, where it is not believed; null: it is. */
   readonly doubt: Doubt | null;
-  /** Earlier readings that the ones after them have shown to be slips. */
+  /** Earlier readings after which the level was where the log had led to: they are shown to be slips. */
   readonly slips: readonly Doubt[];
 }
 
@@ -127,7 +127,6 @@ function settled(treatment: Treatment, { known, open, passing, index, slips }: S
     return null;
   }
   if (offTrue <= near || open.doubts.length > 1) {
-    slips.push(...(offTrue <= near ? open.doubts.slice(0, -1) : open.doubts));
     if (offTrue <= near) takeIn(Object.assign(known, open.from), passing, index);
     else startAt(known, passing, index);
     return null;

@@ -1,5 +1,6 @@
 import type { Problem } from '../result/problem.js';
 import { ok, refuse, type Result } from '../result/result.js';
+import { columnKinds, headingKey, type ColumnKind } from './headings/columnKinds.js';
 
 /** A range as the host gives it: rows of cells, in whatever shapes the host uses. */
 export type RawRange = readonly (readonly unknown[])[];
@@ -47,11 +48,15 @@ function asColumn({ name, range }: NamedRange): Result<RawRange, Problem> {
   return refuse({ code: 'not-a-line', field: name, rows: range.length, columns: width });
 }
 
-const words =
-  /\b(?:date|dates|time|times|when|day|hour|clock|copper|cu|level|levels|reading|readings|test|tests|tested|result|results|ppm|ppb|mg\/l|ug\/l|rise|raised|added|signs?|symptoms?|behaviou?r|obs|observations?|notes?|comments?|eating|feeding)\b/i;
+/** What heads the ranges of a call, beside what heads these columns of a log. */
+const words = /\b(?:day|hour|clock|levels|results?|ppb|mg\/l|ug\/l|rise|raised|added)\b/;
+const headed: readonly ColumnKind[] = ['time', 'copper', 'signs', 'note'];
+const ofALog = columnKinds.filter(({ kind }) => headed.includes(kind));
 const digitsOnly = /^[\s\d.,:/-]*$/;
 
 /** Whether a text is a column's heading: words such as Date, Time, Copper, Cu ppm, Reading. */
 export function isHeadingText(text: string): boolean {
-  return text.length <= 60 && !digitsOnly.test(text) && words.test(text.replace(/_/g, ' '));
+  if (text.length > 60 || digitsOnly.test(text)) return false;
+  const key = headingKey(text);
+  return words.test(key) || ofALog.some((column) => column.words.test(key));
 }

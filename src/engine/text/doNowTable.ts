@@ -24,5 +24,7 @@ export function doNowTable(tasks: readonly Task[]): Table {
 function asAudited({ finding, overdue }: Exclude<Task['why'], string>): string {
   const late = overdue === null ? '' : `overdue since ${isoFromSerial(overdue).slice(0, 16)}: `;
   const where = finding.row === null ? 'card' : `row ${finding.row}`;
-  return cut(`${late}${where}: ${findingText(finding).finding}`, longestWhy);
+  // Some findings begin with their row themselves.
+  const said = findingText(finding).finding.replace(/^Row \d+: /, '');
+  return cut(`${late}${where}: ${said}`, longestWhy);
 }

@@ -22,6 +22,23 @@ describe('doNow', () => {
     ]);
   });
 
+  it('calls a reading a slip only where the level came back to what the log explains', () => {
+    const log = (second: number, third: number): string =>
+      `When | Copper\n2026-03-01 08:00 | 2.2\n2026-03-02 08:00 | 2.2\n2026-03-03 08:00 | 1.2\n2026-03-03 20:00 | ${second}\n2026-03-04 08:00 | ${third}`;
+    expect(doing(log(2.2, 2.2), '2026-03-04 08:00')).toContain('correct row 4');
+    expect(doing(log(1.65, 1.68), '2026-03-04 08:00')).not.toContain('correct row 4');
+  });
+
+  it('names the row of a finding once', () => {
+    const treatment = treatmentFrom(
+      'When | Copper\n2026-03-01 08:00 | 2.2\n2026-03-02 08:00 | LOW',
+      card,
+      '2026-03-02 09:00',
+    );
+    const reasons = doNowTable(doNow(stateOf(treatment))).rows.map((row) => String(row[4]));
+    expect(reasons.filter((why) => /row 3: (?!Row)/.test(why))).toHaveLength(1);
+  });
+
   it('asks for a test alone where the last is too old: 12.5 h while raising, 6.5 h when urgent, 36.5 h in the hold', () => {
     const raising = 'When | Copper\n2026-03-01 08:00 | 1.0';
     expect(doing(raising, '2026-03-01 20:25')).not.toEqual(['test copper']);

@@ -28,6 +28,7 @@ describe('readReadings', () => {
 
   it('leaves out a first row of headings but counts it', () => {
     expect(entries(column('Date', 46082), column('Copper (mg/L)', 2.1))).toEqual([[2, 46082, 2.1]]);
+    expect(entries(column('Timestamp', 46082), column('Lvl mg/L', 2.1))).toEqual([[2, 46082, 2.1]]);
     expect(entries(column('When', 46082), column('', 2.1))).toEqual([[2, 46082, 2.1]]);
     expect(read(column(46081, 46082), column('Copper', 2.1))).toMatchObject({
       problem: { code: 'not-a-reading', at: { row: 1 } },
